@@ -1,0 +1,7 @@
+export * from './gates/facts.ts'
+export * from './journal/entry.ts'
+export * from './journal/job-state.ts'
+export { newId } from './journal/new-id.ts'
+export * from './registers.ts'
+export * from './sheets/sheet.ts'
+export * from './words/words.ts'

@@ -1,0 +1,75 @@
+/**
+ * The one text mechanism of the product: keys with parameters, filled from the catalogue. A template names its parameters
+ * in braces; `{n?line|lines}` chooses by whether n is 1.
+ */
+import { catalogue } from './catalogue.ts'
+
+export type Catalogue = typeof catalogue
+export type WordKey = keyof Catalogue
+
+type NameIn<Inside extends string> = Inside extends `${infer Name}?${string}` ? Name : Inside
+type ParamNames<Text extends string> = Text extends `${string}{${infer Inside}}${infer Rest}`
+  ? NameIn<Inside> | ParamNames<Rest>
+  : never
+
+/** A parameter is a text, a number already rounded for reading, or another message. */
+export type WordParam = string | number | Message
+export type ParamsOf<K extends WordKey> = { [P in ParamNames<Catalogue[K]>]: WordParam }
+
+/** A text by its key, not yet put into words: what pure functions return. */
+export interface Message {
+  key: WordKey
+  params: Readonly<Record<string, WordParam>>
+}
+
+type Given<K extends WordKey> = [ParamNames<Catalogue[K]>] extends [never] ? [] : [params: ParamsOf<K>]
+
+/**
+ * A message by its key; the compiler asks for exactly the parameters that the text names.
+ *
+ * @example message('leg.left') // { key: 'leg.left', params: {} }
+ */
+export function message<K extends WordKey>(key: K, ...given: Given<K>): Message {
+  return { key, params: given[0] ?? {} }
+}
+
+/** How texts are spoken: as they are, or bracketed so that a test finds every text that is not from the catalogue. */
+export type Voice = 'plain' | 'pseudo'
+let voice: Voice = 'plain'
+
+/** Switches every text of this process or page. */
+export function setVoice(wanted: Voice): void {
+  voice = wanted
+}
+
+function fill(text: string, params: Readonly<Record<string, WordParam>>): string {
+  return text.replaceAll(
+    /\{([^{}?]+)(?:\?([^{}|]*)\|([^{}]*))?\}/g,
+    (whole, name: string, one?: string, other?: string) => {
+      const value = params[name]
+      if (value === undefined) return whole
+      if (one !== undefined) return (Number(value) === 1 ? one : other) ?? ''
+      return typeof value === 'object' ? fill(catalogue[value.key], value.params) : String(value)
+    },
+  )
+}
+
+/** Puts a message into words. In the pseudo voice the whole text stands in ⟦…⟧, messages inside it without their own. */
+export function sayMessage(said: Message): string {
+  const text = fill(catalogue[said.key], said.params)
+  return voice === 'pseudo' ? `⟦${text}⟧` : text
+}
+
+/**
+ * The text of a key with its parameters.
+ *
+ * @example say('leg.left') // 'left'
+ */
+export function say<K extends WordKey>(key: K, ...given: Given<K>): string {
+  return sayMessage(message(key, ...given))
+}
+
+/** Whether a text names an entry of the catalogue, for keys that come from data. */
+export function isWordKey(key: string): key is WordKey {
+  return Object.hasOwn(catalogue, key)
+}
