@@ -1,7 +1,23 @@
 export * from './gates/facts.ts'
+export { firstShut, isWaivable, ruleOf, rules, saidSoFor } from './gates/rules.ts'
+export { traitsOf } from './gates/traits.ts'
+export { checkEntry } from './journal/check-entry.ts'
 export * from './journal/entry.ts'
 export * from './journal/job-state.ts'
 export { newId } from './journal/new-id.ts'
+export { reduceJob } from './journal/reduce-job.ts'
+export { PlanRefused, planSteps, servicesFor } from './planning/plan-steps.ts'
+export * from './procedures/procedure.ts'
+export {
+  isServiceId,
+  isStepId,
+  procedureSteps,
+  procedures,
+  type ServiceId,
+  type StepId,
+  serviceIds,
+} from './procedures/procedures.ts'
 export * from './registers.ts'
+export { type NeededValue, neededValues } from './sheets/needed-values.ts'
 export * from './sheets/sheet.ts'
 export * from './words/words.ts'

@@ -1,5 +1,12 @@
 /** Facts: what is true of the unit now. Steps need, make and spoil them; gates are rules over them. */
-import type { ChassisPart, Leg, PutBackItem, SnapshotItem } from '../journal/entry.ts'
+import {
+  type ChassisPart,
+  chassisParts,
+  type Leg,
+  legs,
+  type PutBackItem,
+  type SnapshotItem,
+} from '../journal/entry.ts'
 
 /** Facts of the whole unit and the values each may have; the first is how it is at take-in. */
 export const unitFacts = {
@@ -13,7 +20,7 @@ export const unitFacts = {
   maximum: ['unknown', 'known'],
   pressureToFill: ['unknown', 'worked-out'],
   fill: ['none', 'quarter', 'half', 'target'],
-  brake: ['at-fork', 'away'],
+  brake: ['at-fork', 'away', 'no-bike'],
   knob: ['on', 'off'],
   lever: ['unknown', 'open'],
   lowers: ['seated', 'off', 'on-bushings'],
@@ -30,7 +37,7 @@ export const unitFacts = {
   /** Whether anything on the spring's side was opened or emptied in this job. */
   springSide: ['untouched', 'worked-on'],
   travel: ['unmeasured', 'within', 'outside'],
-  length: ['unmeasured', 'within', 'outside'],
+  length: ['unmeasured', 'within', 'outside', 'cannot-tell'],
   leakDown: ['none', 'running', 'finished'],
   setting: ['none', 'written'],
   damper: ['closed', 'open'],
@@ -59,3 +66,21 @@ export type Facts = { readonly [F in UnitFact | LegFactOf]: FactValue<F> } & {
   readonly [P in `put-back.${PutBackItem}`]: 'no' | 'yes'
 }
 export type FactName = keyof Facts
+
+export const snapshotItems: readonly SnapshotItem[] = ['length', 'ring', 'photos', 'pressure', 'rebound', 'compression']
+export const putBackItems: readonly PutBackItem[] = ['wheel', 'axle', 'caliper', 'cables', 'brake-holds', 'wheel-free']
+
+/** Nothing is known yet: how a unit comes in. */
+export function factsAtTakeIn(): Facts {
+  const first = (values: Readonly<Record<string, readonly string[]>>) =>
+    Object.entries(values).map(([name, [value]]) => [name, value] as const)
+  const facts = Object.fromEntries([
+    ...first(unitFacts),
+    ...legs.flatMap((leg) => first(legFacts).map(([name, value]) => [`${name}.${leg}`, value] as const)),
+    ...chassisParts.map((part) => [`chassis.${part}`, 'not-looked-at'] as const),
+    ...snapshotItems.map((item) => [`snapshot.${item}`, 'none'] as const),
+    ...putBackItems.map((item) => [`put-back.${item}`, 'no'] as const),
+  ])
+  // Made above from the very lists that the type is made of.
+  return facts as unknown as Facts
+}

@@ -29,6 +29,10 @@ export interface JobContext {
   /** The unit's sheet as it is now, for what is asked before a plan is agreed. */
   currentSheet: Sheet | null
   roleOf(person: Id): Role | null
+  /** When it is looked at; without it, the time of the last entry. */
+  now?: Instant
+  /** Who looks at it: a pressure is vouched for only by the hands that released it. */
+  by?: Id
 }
 
 export type Chapter = 'take-in' | 'look-over' | 'plan' | 'work' | 'prove' | 'set-up' | 'hand-over'
@@ -117,8 +121,27 @@ export interface MeasuredEntry extends Made {
 }
 export type Contested = Made & { kind: EntryKind; gate: GateId | null; because: Message; ruling: 'stands' | null }
 
+/** What the gates go by beside what is shown: as the last entry left it. */
+export interface Basis {
+  facts: Facts
+  /** When the air was last let out [ms]. */
+  releasedAt: number | null
+  /** When air last went in [ms], and to what [Pa gauge]. */
+  filledAt: number | null
+  filledTo: number | null
+  /** Printed on the unit [Pa gauge]. */
+  maximumOnUnit: number | null
+  /** How far measured travel and free length are from the sheet's [m]. */
+  off: { travel: number | null; length: number | null }
+  /** A person's stop, and what was entered later and should have been otherwise. */
+  stop: JobState['stopped']
+  lateStop: JobState['stopped']
+}
+
 export interface JobState {
+  basis: Basis
   opened: (Made & EntryBodies['job-opened']) | null
+  /** As they stand now and for who looks. */
   facts: Facts
   chapters: Record<Chapter, ChapterState>
   state: JobStanding
@@ -148,6 +171,8 @@ export interface JobState {
   /** Entries whose gate did not hold on what was so far known; without a ruling the job is stopped. */
   contested: readonly Contested[]
   struck: ReadonlySet<Id>
+  /** Every entry of the book by its id; strikes also as `struck:<id>`. */
+  entryNames: ReadonlySet<string>
   notes: readonly (Made & { text: Digest })[]
   /** Digests of every text that the book names. */
   texts: ReadonlySet<Digest>

@@ -1,10 +1,14 @@
 /** Every text of the product, assembled from one file a subject. */
 import { gateWords } from './gates.ts'
 import { jobWords } from './job.ts'
+import { refusalWords } from './refusals.ts'
+import { sheetWords } from './sheet.ts'
 import { stepWords } from './steps.ts'
 
 export const catalogue = {
   ...jobWords,
   ...stepWords,
   ...gateWords,
+  ...refusalWords,
+  ...sheetWords,
 } as const satisfies Record<string, string>

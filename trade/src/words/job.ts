@@ -2,6 +2,8 @@
 export const jobWords = {
   'leg.left': 'left',
   'leg.right': 'right',
+  'leg.left.capital': 'Left',
+  'leg.right.capital': 'Right',
   'leg.left.title': 'Left leg',
   'leg.right.title': 'Right leg',
 

@@ -3,6 +3,9 @@ export const stepWords = {
   'step.outside-off': 'Wheel, caliper and cables off',
   'step.outside-off.note': 'pads and rotor away or covered, outside wiped',
   'step.outside-off.caution': 'Never spray at the wipers. Keep oil off rotor and pads.',
+  'step.lever-open': 'Lever and compression open',
+  'step.lever-open.note': 'to their open stop; the counts are kept',
+  'step.lever-open.caution': 'A closed valve is forced by cycling.',
   'step.air-out': 'Let the air out',
   'step.air-out.note': '3 to 5 full strokes, press the valve again, leave the core out',
   'step.air-out.caution':

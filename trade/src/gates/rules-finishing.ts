@@ -1,0 +1,100 @@
+/** The gates before filling and before the unit leaves: R22 to R27. */
+import { type Message, message } from '../words/words.ts'
+import type { Rule } from './asked.ts'
+
+const says = (id: Rule['id'], because: Message, act: Message) => ({ gate: id, because, act })
+const psi = (pascal: number): number => Math.round(pascal / 6894.757293168)
+const mm = (metre: number): number => Math.round(metre * 1e4) / 10
+const leaving = ['ready', 'handed-over'] as const
+/** Warm air settles (common practice, no source). */
+export const settleMinutes = 15
+
+export const finishingRules: readonly Rule[] = [
+  {
+    id: 'R22',
+    noWayRound: false,
+    saidSo: false,
+    guards: { entries: ['measured', ...leaving] },
+    shut: ({ entry, facts, leakDown }) => {
+      if (entry === 'measured') {
+        const waited = leakDown.minutesSinceFilling
+        if (!leakDown.begins || waited === null || waited >= settleMinutes) return null
+        const what = message('gate.R22.early', { minutes: Math.ceil(settleMinutes - waited) })
+        return says('R22', message('gate.R22.shut', { what }), message('gate.R22.start'))
+      }
+      return facts.leakDown === 'running'
+        ? says('R22', message('gate.R22.shut', { what: message('gate.R22.running') }), message('gate.R22.act'))
+        : null
+    },
+  },
+  {
+    id: 'R23',
+    noWayRound: false,
+    saidSo: false,
+    guards: { entries: leaving },
+    shut: ({ facts }) =>
+      facts.springSide === 'worked-on' && facts.setting !== 'written'
+        ? says('R23', message('gate.R23.shut'), message('gate.R23.act'))
+        : null,
+  },
+  {
+    id: 'R24',
+    noWayRound: true,
+    saidSo: false,
+    guards: { entries: ['plan-agreed'] },
+    shut: ({ missing: [first] }) =>
+      first === undefined ? null : says('R24', message('gate.R24.shut', { value: first }), message('gate.R24.act')),
+  },
+  {
+    id: 'R25',
+    noWayRound: true,
+    saidSo: false,
+    guards: { entries: leaving },
+    shut: ({ facts, traits }) => {
+      const item = facts.brake === 'away' ? traits.putBack.find((one) => facts[`put-back.${one}`] !== 'yes') : undefined
+      return item
+        ? says(
+            'R25',
+            message('gate.R25.shut', { item: message(`put-back.${item}`) }),
+            message('gate.R25.act', { item: message(`put-back.${item}`) }),
+          )
+        : null
+    },
+  },
+  {
+    id: 'R26',
+    noWayRound: false,
+    saidSo: false,
+    guards: { acts: ['fills-air', 'adds-preload'], entries: leaving },
+    shut: ({ entry, facts, off }) => {
+      if (entry === 'step-done') {
+        if (facts.travel === 'unmeasured')
+          return says('R26', message('gate.R26.travel'), message('gate.R26.travel.act'))
+        return facts.travel === 'outside'
+          ? says('R26', message('gate.R26.travel-off', { off: mm(off.travel ?? 0) }), message('gate.R26.travel.act'))
+          : null
+      }
+      if (facts.springSide === 'untouched' || facts.length === 'within') return null
+      const act = message('gate.R26.length.act')
+      if (facts.length === 'unmeasured') return says('R26', message('gate.R26.length'), act)
+      if (facts.length === 'cannot-tell') return says('R26', message('gate.R26.length-unjudged'), act)
+      const allowed = mm(off.lengthAllowed)
+      return says('R26', message('gate.R26.length-off', { off: mm(off.length ?? 0), allowed }), act)
+    },
+  },
+  {
+    id: 'R27',
+    noWayRound: true,
+    saidSo: false,
+    guards: { acts: ['fills-air'], entries: ['set-up-worked-out', 'setting-written'] },
+    shut: ({ entry, traits, pressure, target, maximum }) => {
+      if (traits.spring === 'coil') return null
+      if (maximum === null)
+        return entry === 'step-done' ? says('R27', message('gate.R27.unknown'), message('gate.R27.unknown.act')) : null
+      const asked = Math.max(pressure ?? 0, entry === 'step-done' ? (target ?? 0) : 0)
+      return asked > maximum
+        ? says('R27', message('gate.R27.shut', { maximum: psi(maximum), asked: psi(asked) }), message('gate.R27.act'))
+        : null
+    },
+  },
+]

@@ -1,0 +1,42 @@
+/** Values of a sheet, measurements, and what is said about them. */
+export const sheetWords = {
+  'value.role': 'role of the {leg} leg',
+  'value.fixing': 'foot fixing, {leg}',
+  'value.bath-oil': 'bath oil, {leg}',
+  'value.washer': 'foot washer, {leg}',
+  'value.foot-torque': 'foot torque, {leg}',
+  'value.cap-torque': 'torque of the air cap',
+  'value.sheet': 'anything: this revision of the sheet is not here',
+
+  'measure.drained': 'Drained oil',
+  'measure.clearance': 'Bushing clearance',
+  'measure.friction': 'Friction, half the loop',
+  'measure.breakaway': 'Breakaway after 60 s',
+  'measure.free-length': 'Free length',
+  'measure.short-of-length': 'Short of full length',
+  'measure.travel-air-out': 'Travel with the air out',
+  'measure.leak-10-min': 'Leak in 10 min',
+  'measure.leak-24-h': 'Leak in 24 h',
+  'measure.return-time': 'Return time',
+  'measure.stanchion-run-out': 'Stanchion run-out',
+  'measure.stanchion-out-of-round': 'Stanchion out of round',
+  'measure.lock-out-creep': 'Lock-out creep',
+  'measure.dead-zone': 'Dead zone',
+  'measure.mount-play': 'Mount play',
+  'measure.maximum-pressure': 'Maximum pressure, printed on the unit',
+  'measure.leak-down-start': 'Leak-down, start',
+  'measure.leak-down-end': 'Leak-down, end',
+  'measure.scratch': 'Scratch in the seal’s way',
+  'measure.rub-stripe': 'Rub stripe',
+
+  'usual.warning': 'You typed {came} {measure}. Usual is {low} to {high}. Read the sheet once more.',
+  'usual.beside': '≈ usual is {low} to {high} {measure}',
+
+  'drained.late': 'late: under half of the sheet’s',
+  'drained.due': 'due: between half and four fifths',
+  'drained.in-interval': 'in its interval',
+  'drained.over': 'too much: damper or an earlier mis-fill',
+
+  'judged.no-limit': 'no limit for it',
+  'judged.doubt': 'the instrument’s doubt reaches over the limit',
+} as const satisfies Record<string, string>
