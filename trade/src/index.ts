@@ -1,3 +1,8 @@
+export { storyTime } from './demo/calendar.ts'
+export { type DemoJob, demoJobs } from './demo/jobs.ts'
+export { demoPeople, demoRiders, demoWorkshopName } from './demo/people.ts'
+export { demoDimensions, demoSheet } from './demo/sheets.ts'
+export { type DemoUnit, demoUnits } from './demo/units.ts'
 export * from './gates/facts.ts'
 export { firstShut, isWaivable, ruleOf, rules, saidSoFor } from './gates/rules.ts'
 export { traitsOf } from './gates/traits.ts'
