@@ -1,0 +1,49 @@
+import { defineConfig } from 'vitest/config'
+
+const rooms = ['engine', 'trade', 'contract', 'server', 'cli', 'web']
+const inRooms = (suffix: string) => rooms.map((room) => `${room}/**/*${suffix}`)
+const never = ['**/node_modules/**', '**/dist/**', '**/dist.new/**']
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: [...inRooms('.test.{ts,tsx}'), 'scripts/**/*.test.ts'],
+          exclude: [...never, '**/*.peer.test.ts', '**/*.kill.test.ts'],
+        },
+      },
+      {
+        test: {
+          name: 'e2e',
+          include: ['e2e/**/*.test.ts'],
+          exclude: [...never, '**/*.peer.test.ts', '**/*.kill.test.ts'],
+          // A browser and a server at a time: on two cores more of them only make each other late.
+          fileParallelism: false,
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
+        },
+      },
+      {
+        test: {
+          name: 'peer',
+          include: ['**/*.peer.test.ts'],
+          exclude: never,
+          testTimeout: 300_000,
+          hookTimeout: 120_000,
+        },
+      },
+      {
+        test: {
+          name: 'kill',
+          include: ['**/*.kill.test.ts'],
+          exclude: never,
+          fileParallelism: false,
+          testTimeout: 900_000,
+          hookTimeout: 120_000,
+        },
+      },
+    ],
+  },
+})
