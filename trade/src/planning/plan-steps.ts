@@ -1,4 +1,5 @@
 /** A plan: the steps of several services on one sheet, merged, nothing done twice. */
+import { refuse } from '@legwork/engine'
 import type { PlannedStep } from '../journal/entry.ts'
 import { legs } from '../journal/entry.ts'
 import type { OnlyFor } from '../procedures/procedure.ts'
@@ -11,24 +12,6 @@ import {
   stepOrder,
 } from '../procedures/procedures.ts'
 import type { Sheet } from '../sheets/sheet.ts'
-
-/** A plan that is not covered: what came, what is allowed, what to do. */
-export class PlanRefused extends Error {
-  readonly code: string
-  readonly field: string
-  readonly came: string
-  readonly allowed: string
-  readonly next: string
-  constructor(refused: { code: string; field: string; came: string; allowed: string; next: string }) {
-    super(`${refused.field} is ${refused.came}; allowed: ${refused.allowed}. ${refused.next}`)
-    this.name = 'PlanRefused'
-    this.code = refused.code
-    this.field = refused.field
-    this.came = refused.came
-    this.allowed = refused.allowed
-    this.next = refused.next
-  }
-}
 
 /** The services that have a procedure for this kind of unit. */
 export function servicesFor(sheet: Sheet): readonly ServiceId[] {
@@ -47,7 +30,7 @@ function isFor(only: OnlyFor | undefined, sheet: Sheet): boolean {
  * The steps for these services on this sheet, in order, each once, with hands-on minutes (common practice, no source).
  *
  * @param options.alone  the unit came without its bike: no wheel, caliper or cables to take off
- * @throws PlanRefused where there is no service, or one has no procedure for this kind of unit
+ * @throws Refusal where there is no service, or one has no procedure for this kind of unit
  * @example planSteps(['lower-legs'], sheet).map((step) => step.step)
  */
 export function planSteps(
@@ -59,13 +42,13 @@ export function planSteps(
   const covered = servicesFor(sheet)
   const odd = services.find((service) => !covered.some((one) => one === service))
   if (odd !== undefined || known.length === 0)
-    throw new PlanRefused({
-      code: 'plan.not-covered',
-      field: 'services',
-      came: odd ?? 'none',
-      allowed: covered.join(', ') || `no procedure yet for ${sheet.kind}`,
-      next: 'Choose a service that is covered, or send the unit to a specialist.',
-    })
+    refuse(
+      'services',
+      'plan.not-covered',
+      odd ?? 'none',
+      covered.join(', ') || `no procedure yet for ${sheet.kind}`,
+      'Choose a service that is covered, or send the unit to a specialist.',
+    )
   return stepOrder.flatMap((id) => {
     const owner = known.find((service) => procedures[service].steps.includes(id))
     const step = procedureSteps[id]

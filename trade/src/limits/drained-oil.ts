@@ -1,0 +1,36 @@
+/** Drained oil as evidence of how late a service is: the share that was left (common practice, no source). */
+import { refuse } from '@legwork/engine'
+import { type Message, message } from '../words/words.ts'
+import type { Verdict } from './judge.ts'
+
+export interface DrainedFinding {
+  /** Drained over the sheet's [-]. */
+  share: number
+  verdict: Verdict
+  says: Message
+}
+
+/**
+ * What the drained volume of a leg tells: 80 % and more is in its interval, 50–80 % due, under 50 % late, over 150 % an
+ * earlier mis-fill or a leaking damper.
+ *
+ * @param drained  [m³]
+ * @param filled   what the sheet says [m³], above 0
+ * @throws Refusal where a volume is impossible
+ * @example judgeDrained(7e-6, 10e-6).verdict // 'watch'
+ */
+export function judgeDrained(drained: number, filled: number): DrainedFinding {
+  if (!(drained >= 0) || !(filled > 0) || !Number.isFinite(drained))
+    refuse(
+      'drained',
+      'drained.volume',
+      `${drained} of ${filled} m³`,
+      'volumes of 0 or more',
+      'Read the measure once more.',
+    )
+  const share = drained / filled
+  if (share > 1.5 + 1e-9) return { share, verdict: 'fail', says: message('drained.over') }
+  if (share < 0.5 - 1e-9) return { share, verdict: 'fail', says: message('drained.late') }
+  if (share < 0.8 - 1e-9) return { share, verdict: 'watch', says: message('drained.due') }
+  return { share, verdict: 'pass', says: message('drained.in-interval') }
+}
