@@ -1,0 +1,4 @@
+/** The server cannot start; the message is one sentence for the person who started it. */
+export class StartRefused extends Error {
+  override readonly name = 'StartRefused'
+}

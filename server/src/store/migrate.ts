@@ -1,0 +1,28 @@
+/** Brings a database to this version's shape, one migration a transaction. */
+import { type Kysely, sql } from 'kysely'
+import { StartRefused } from '../start-refused.ts'
+import type { Migration } from './migrations/migration.ts'
+import type { Store } from './store.ts'
+import type { Tables } from './tables.ts'
+
+/** @throws StartRefused for a database that a newer version has written */
+export async function migrate(
+  database: Kysely<Tables>,
+  kind: Store['kind'],
+  migrations: readonly Migration[],
+): Promise<void> {
+  await sql`CREATE TABLE IF NOT EXISTS migration (name TEXT PRIMARY KEY)`.execute(database)
+  const known = (await sql<{ name: string }>`SELECT name FROM migration`.execute(database)).rows.map((row) => row.name)
+  const newer = known.find((name) => !migrations.some((migration) => migration.name === name))
+  if (newer !== undefined)
+    throw new StartRefused(
+      `The database was written by a newer version of Legwork (it has ${newer}); start that version, or restore a backup.`,
+    )
+  for (const migration of migrations) {
+    if (known.includes(migration.name)) continue
+    await database.transaction().execute(async (transaction) => {
+      for (const statement of migration[kind]) await sql.raw(statement).execute(transaction)
+      await sql`INSERT INTO migration (name) VALUES (${migration.name})`.execute(transaction)
+    })
+  }
+}

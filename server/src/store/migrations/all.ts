@@ -1,0 +1,5 @@
+import { book } from './0001-book.ts'
+import type { Migration } from './migration.ts'
+
+/** Append-only: a migration that has left the house is never changed. */
+export const migrations: readonly Migration[] = [book]
