@@ -1,5 +1,5 @@
 /** When the next service is due: hours left over the rider's hours a week. */
-import { refuse } from '@legwork/engine'
+import { Refusal } from '@legwork/engine'
 import { type Condition, conditionFactors, type DueService, intervals } from './intervals.ts'
 
 export interface Due {
@@ -46,14 +46,46 @@ export function dueFrom(given: {
 }): Due {
   const { service, hoursPerWeek, since = 0, conditions = [], sheetInterval = null } = given
   if (!(hoursPerWeek > 0 && hoursPerWeek <= 60))
-    refuse('hoursPerWeek', 'due.hours-per-week', `${hoursPerWeek} h`, 'above 0 up to 60 h', 'Ask the rider again.')
+    throw new Refusal([
+      {
+        field: 'hoursPerWeek',
+        code: 'out-of-range',
+        came: `${hoursPerWeek} h`,
+        allowed: 'above 0 up to 60 h',
+        next: 'Ask the rider again.',
+      },
+    ])
   if (!(since >= 0 && Number.isFinite(since)))
-    refuse('since', 'due.since', `${since} h`, '0 h or more', 'Ask when it was last serviced.')
+    throw new Refusal([
+      {
+        field: 'since',
+        code: 'out-of-range',
+        came: `${since} h`,
+        allowed: '0 h or more',
+        next: 'Ask when it was last serviced.',
+      },
+    ])
   if (sheetInterval !== null && !(sheetInterval > 0 && Number.isFinite(sheetInterval)))
-    refuse('sheetInterval', 'due.interval', `${sheetInterval} h`, 'above 0 h', 'Look at the sheet once more.')
+    throw new Refusal([
+      {
+        field: 'sheetInterval',
+        code: 'out-of-range',
+        came: `${sheetInterval} h`,
+        allowed: 'above 0 h',
+        next: 'Look at the sheet once more.',
+      },
+    ])
   const from = Date.parse(given.from.length === 10 ? `${given.from}T00:00:00.000Z` : given.from)
   if (Number.isNaN(from))
-    refuse('from', 'due.from', given.from, 'a day like 2026-05-02', 'Give the day of the service.')
+    throw new Refusal([
+      {
+        field: 'from',
+        code: 'not-a-number',
+        came: given.from,
+        allowed: 'a day like 2026-05-02',
+        next: 'Give the day of the service.',
+      },
+    ])
   const { low, high } = intervals[service]
   const factor = conditions.reduce((product, condition) => product * conditionFactors[condition], 1)
   const interval = (sheetInterval ?? (low + high) / 2) * factor

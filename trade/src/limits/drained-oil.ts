@@ -1,5 +1,5 @@
 /** Drained oil as evidence of how late a service is: the share that was left (common practice, no source). */
-import { refuse } from '@legwork/engine'
+import { Refusal } from '@legwork/engine'
 import { type Message, message } from '../words/words.ts'
 import type { Verdict } from './judge.ts'
 
@@ -21,13 +21,15 @@ export interface DrainedFinding {
  */
 export function judgeDrained(drained: number, filled: number): DrainedFinding {
   if (!(drained >= 0) || !(filled > 0) || !Number.isFinite(drained))
-    refuse(
-      'drained',
-      'drained.volume',
-      `${drained} of ${filled} m³`,
-      'volumes of 0 or more',
-      'Read the measure once more.',
-    )
+    throw new Refusal([
+      {
+        field: 'drained',
+        code: 'out-of-range',
+        came: `${drained} of ${filled} m³`,
+        allowed: 'volumes of 0 or more',
+        next: 'Read the measure once more.',
+      },
+    ])
   const share = drained / filled
   if (share > 1.5 + 1e-9) return { share, verdict: 'fail', says: message('drained.over') }
   if (share < 0.5 - 1e-9) return { share, verdict: 'fail', says: message('drained.late') }

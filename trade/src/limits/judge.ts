@@ -1,5 +1,5 @@
 /** Judging a measured value against a limit: pass, watch, fail, or cannot tell where the instrument's doubt reaches over it. */
-import { refuse } from '@legwork/engine'
+import { Refusal } from '@legwork/engine'
 import type { Limit } from '../sheets/sheet.ts'
 
 export type Verdict = 'pass' | 'watch' | 'fail' | 'cannot-tell'
@@ -40,7 +40,15 @@ function at(value: number, zones: readonly Zone[]): 'pass' | 'watch' | 'fail' {
  */
 export function judge(value: number, zones: readonly Zone[], halfWidth = 0): Verdict {
   if (!Number.isFinite(value) || !(halfWidth >= 0))
-    refuse('value', 'judge.value', `${value} ± ${halfWidth}`, 'a number, with a doubt of 0 or more', 'Measure again.')
+    throw new Refusal([
+      {
+        field: 'value',
+        code: 'not-a-number',
+        came: `${value} ± ${halfWidth}`,
+        allowed: 'a number, with a doubt of 0 or more',
+        next: 'Measure again.',
+      },
+    ])
   const low = at(value - halfWidth, zones)
   const high = at(value + halfWidth, zones)
   return low === high ? low : 'cannot-tell'

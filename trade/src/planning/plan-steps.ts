@@ -1,5 +1,5 @@
 /** A plan: the steps of several services on one sheet, merged, nothing done twice. */
-import { refuse } from '@legwork/engine'
+import { Refusal } from '@legwork/engine'
 import type { PlannedStep } from '../journal/entry.ts'
 import { legs } from '../journal/entry.ts'
 import type { OnlyFor } from '../procedures/procedure.ts'
@@ -42,13 +42,15 @@ export function planSteps(
   const covered = servicesFor(sheet)
   const odd = services.find((service) => !covered.some((one) => one === service))
   if (odd !== undefined || known.length === 0)
-    refuse(
-      'services',
-      'plan.not-covered',
-      odd ?? 'none',
-      covered.join(', ') || `no procedure yet for ${sheet.kind}`,
-      'Choose a service that is covered, or send the unit to a specialist.',
-    )
+    throw new Refusal([
+      {
+        field: 'services',
+        code: 'not-a-choice',
+        came: odd ?? 'none',
+        allowed: covered.join(', ') || `no procedure yet for ${sheet.kind}`,
+        next: 'Choose a service that is covered, or send the unit to a specialist.',
+      },
+    ])
   return stepOrder.flatMap((id) => {
     const owner = known.find((service) => procedures[service].steps.includes(id))
     const step = procedureSteps[id]

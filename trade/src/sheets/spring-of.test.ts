@@ -37,7 +37,7 @@ describe('the spring of a sheet', () => {
   it('names the value that the sheet does not give', () => {
     const sheet = sheetOfDemo('U01')
     const { bore: _, ...spring } = sheet.spring
-    expect(() => springOf({ ...sheet, spring })).toThrow(/spring\.bore is nothing/)
+    expect(() => springOf({ ...sheet, spring })).toThrow(/spring\.bore is missing/)
   })
 
   it('makes a coil with its preload', () => {

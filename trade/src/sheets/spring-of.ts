@@ -1,18 +1,20 @@
 /** The engine's spring out of a sheet. */
-import { refuse, type Spring } from '@legwork/engine'
+import { Refusal, type Spring } from '@legwork/engine'
 import { legs } from '../journal/entry.ts'
 import type { Sheet } from './sheet.ts'
 
 function needed(sheet: Sheet, field: string): number {
   const value = sheet.spring[field]?.value
   if (value !== undefined) return value
-  return refuse(
-    `spring.${field}`,
-    'sheet.value-missing',
-    'nothing',
-    'a value from the maker’s sheet or measured here',
-    `Fill it in on sheet ${sheet.name}, revision ${sheet.revision}.`,
-  )
+  throw new Refusal([
+    {
+      field: `spring.${field}`,
+      code: 'missing',
+      came: 'nothing',
+      allowed: 'a value from the maker’s sheet or measured here',
+      next: `Fill it in on sheet ${sheet.name}, revision ${sheet.revision}.`,
+    },
+  ])
 }
 
 function given(sheet: Sheet, fields: readonly string[]): Record<string, number> {
@@ -39,7 +41,15 @@ export function springOf(
 ): Spring {
   const spacers = options.spacers ?? sheet.spacers?.value ?? 0
   if (!Number.isInteger(spacers) || spacers < 0)
-    refuse('spacers', 'sheet.spacers', String(spacers), 'a whole number from 0', 'Count the spacers.')
+    throw new Refusal([
+      {
+        field: 'spacers',
+        code: 'not-whole',
+        came: String(spacers),
+        allowed: 'a whole number from 0',
+        next: 'Count the spacers.',
+      },
+    ])
   const { lowerVolume, stanchion } = sheet
   const rod = sheet.spring.lowerRod?.value ?? (sheet.damper === 'open-bath' ? 0 : undefined)
   const lower =
