@@ -1,0 +1,6 @@
+export * from './delivery.ts'
+export * from './entries.ts'
+export * from './errors.ts'
+export * from './field-errors.ts'
+export * from './records.ts'
+export * from './registers.ts'

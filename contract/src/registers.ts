@@ -1,0 +1,130 @@
+/** Lines of the registers. */
+import type { RegisterName, Registers } from '@legwork/trade'
+import { z } from 'zod'
+import { id, instant } from './delivery.ts'
+
+const text = z.string().min(1).max(200)
+const source = z.strictObject({
+  kind: z.enum(['makers-sheet', 'measured-here', 'worked-out', 'handbook', 'common-practice', 'rider-said']),
+  document: text.nullable(),
+  revision: text.nullable(),
+  page: text.nullable(),
+  person: id.nullable(),
+  at: instant.nullable(),
+  instrument: id.nullable(),
+})
+const sourced = (value: z.ZodNumber) => z.strictObject({ value, source })
+const length = sourced(z.number().min(0).max(2))
+const volume = sourced(z.number().min(0).max(0.01))
+const any = sourced(z.number())
+
+export const measures = z.strictObject({
+  pressure: z.enum(['psi', 'bar']),
+  torque: z.enum(['N·m', 'in·lbf']),
+  temperature: z.enum(['°C', '°F']),
+  length: z.enum(['mm', 'in']),
+})
+export const person = z.strictObject({
+  id,
+  name: text,
+  initials: z.string().min(1).max(12),
+  role: z.enum(['owner', 'technician', 'junior', 'desk', 'reader']),
+  measures,
+})
+
+const legSheet = z.strictObject({
+  role: z.enum(['spring', 'damper', 'both']),
+  fixing: z.enum(['hollow-bolt', 'nut-on-shaft', 'bolt-behind-knob', 'captive-bolt']).nullable(),
+  bathOil: volume.nullable(),
+  bathOilViscosity: sourced(z.number().min(0).max(0.01)).nullable(),
+  washer: z.strictObject({ value: text, source }).nullable(),
+  footTorque: sourced(z.number().min(0).max(100)).nullable(),
+})
+const kind = z.enum(['fork-air', 'fork-coil', 'shock-air', 'shock-coil'])
+const named = { id, name: text, note: z.string().max(500).nullable() }
+const zeroOrMore = z.number().min(0)
+
+export const registerBodies: { [R in RegisterName]: z.ZodType<Registers[R]> } = {
+  people: person,
+  riders: z.strictObject({
+    id,
+    name: text,
+    mass: z.number().min(10).max(300).nullable(),
+    posture: text.nullable(),
+    frontShare: z.number().min(0).max(1).nullable(),
+    hoursPerWeek: z.number().min(0).max(100).nullable(),
+    contact: z.string().max(200).nullable(),
+  }),
+  bikes: z.strictObject({
+    id,
+    rider: id.nullable(),
+    name: text,
+    headAngle: z.number().min(40).max(85).nullable(),
+    frontMass: z.number().min(0).max(60).nullable(),
+    leverage: z.number().min(0.5).max(6).nullable(),
+    rearSprungMass: z.number().min(0).max(300).nullable(),
+  }),
+  units: z.strictObject({
+    id,
+    label: z.string().min(1).max(20),
+    kind,
+    description: text,
+    serial: z.string().max(80).nullable(),
+    rider: id.nullable(),
+    bike: id.nullable(),
+    sheet: id,
+  }),
+  sheets: z.strictObject({
+    id,
+    name: text,
+    revision: z.string().min(1).max(20),
+    generic: z.boolean(),
+    kind,
+    body: z.enum(['single-crown', 'dual-crown', 'in-line', 'piggyback']),
+    damper: z.enum(['open-bath', 'sealed-cartridge', 'bladder-cartridge', 'in-line-ifp', 'piggyback-ifp']),
+    stanchion: length.nullable(),
+    stroke: sourced(z.number().min(0.01).max(0.5)),
+    spring: z.record(z.string(), any),
+    springKind: z.enum(['air', 'coil']),
+    spacers: sourced(z.number().min(0).max(20)).nullable(),
+    lowerVolume: volume.nullable(),
+    maxPressure: sourced(z.number().min(1e4).max(1e8)).nullable(),
+    freeLength: length.nullable(),
+    bushings: z.strictObject({ a: length, b: length }).nullable(),
+    clicks: z.strictObject({
+      rebound: sourced(z.number().min(0).max(100)).nullable(),
+      compression: sourced(z.number().min(0).max(100)).nullable(),
+    }),
+    legs: z.strictObject({ left: legSheet, right: legSheet }).nullable(),
+    limits: z.record(z.string(), z.strictObject({ watch: z.number(), fail: z.number(), source })),
+  }),
+  instruments: z.discriminatedUnion('kind', [
+    z.strictObject({
+      ...named,
+      kind: z.literal('pump'),
+      hoseVolume: zeroOrMore.max(1e-3),
+      offset: z.number().min(-0.5).max(0.5),
+      resolution: zeroOrMore,
+    }),
+    z.strictObject({
+      ...named,
+      kind: z.literal('wrench'),
+      low: zeroOrMore,
+      high: z.number().min(0.1).max(500),
+      class: z.number().min(0).max(0.5),
+      length: z.number().min(0.01).max(2),
+      adapterLength: zeroOrMore.max(1),
+    }),
+    z.strictObject({
+      ...named,
+      kind: z.enum(['tape', 'caliper', 'scale', 'thermometer', 'measuring-cylinder', 'other']),
+      resolution: zeroOrMore,
+    }),
+  ]),
+  visits: z.strictObject({
+    id,
+    rider: id.nullable(),
+    promised: z.iso.date().nullable(),
+    leftWith: z.string().max(500).nullable(),
+  }),
+}
