@@ -1,4 +1,6 @@
 /** Every text of the product, assembled from one file a subject. */
+import { appFrameWords } from './app-frame.ts'
+import { appJobWords } from './app-job.ts'
 import { gateWords } from './gates.ts'
 import { jobWords } from './job.ts'
 import { refusalWords } from './refusals.ts'
@@ -11,4 +13,6 @@ export const catalogue = {
   ...gateWords,
   ...refusalWords,
   ...sheetWords,
+  ...appFrameWords,
+  ...appJobWords,
 } as const satisfies Record<string, string>

@@ -1,0 +1,34 @@
+import { say } from '@legwork/trade'
+import type { ReactNode } from 'react'
+import { Dialog as AriaDialog, Heading, Modal, ModalOverlay } from 'react-aria-components'
+import { Button } from './button.tsx'
+import './dialog.css'
+
+interface DialogProps {
+  title: ReactNode
+  isOpen: boolean
+  onClose: () => void
+  children: ReactNode
+  /** The acts beside 'Close'. */
+  actions?: ReactNode
+}
+
+/** A leaf laid over the page; Escape, the ground around it and 'Close' put it away. */
+export function Dialog({ title, isOpen, onClose, children, actions }: DialogProps) {
+  return (
+    <ModalOverlay className="dialog-ground" isOpen={isOpen} onOpenChange={(open) => !open && onClose()} isDismissable>
+      <Modal className="dialog">
+        <AriaDialog>
+          <Heading slot="title">{title}</Heading>
+          <div className="inside">{children}</div>
+          <div className="actions">
+            <Button kind="second" onPress={onClose}>
+              {say('act.close')}
+            </Button>
+            {actions}
+          </div>
+        </AriaDialog>
+      </Modal>
+    </ModalOverlay>
+  )
+}

@@ -1,0 +1,85 @@
+import { type ReactNode, useEffect, useId, useRef } from 'react'
+import { Link } from 'wouter'
+import { Mark } from './mark.tsx'
+import { type EdgePlace, ThumbEdge } from './thumb-edge.tsx'
+import './frame.css'
+
+/** A cell of the title block, as on a drawing. */
+export interface BlockCell {
+  label: ReactNode
+  value: ReactNode
+  /** Pressing turns to this page: the value is violet. */
+  href?: string
+  /** Takes what room is left. */
+  grow?: boolean
+  /** `show`: stands in the head of the phone too. */
+  phone?: 'show'
+}
+
+export interface TitleBlockProps {
+  home: { label: ReactNode; href: string }
+  cells: readonly BlockCell[]
+}
+
+/** The title block: 56 px on a tablet, the head of 52 px on a phone. */
+export function TitleBlock({ home, cells }: TitleBlockProps) {
+  return (
+    <header className="title-block">
+      <Link className="home" href={home.href}>
+        <Mark height={18} /> <span>{home.label}</span>
+      </Link>
+      {cells.map((cell, index) => {
+        const inside = (
+          <>
+            <small>{cell.label}</small>
+            <b>{cell.value}</b>
+          </>
+        )
+        const classes = ['cell', cell.grow && 'grow', cell.phone].filter(Boolean).join(' ')
+        return cell.href ? (
+          // biome-ignore lint/suspicious/noArrayIndexKey: cells of one page keep their places
+          <Link key={index} className={`${classes} hand`} href={cell.href}>
+            {inside}
+          </Link>
+        ) : (
+          // biome-ignore lint/suspicious/noArrayIndexKey: cells of one page keep their places
+          <div key={index} className={classes}>
+            {inside}
+          </div>
+        )
+      })}
+    </header>
+  )
+}
+
+export interface FrameProps {
+  block: TitleBlockProps
+  /** Spoken name of the edge, and what it turns to: seven chapters of a job, or the shop's places. */
+  edge: { label: string; of: 'chapters' | 'places'; places: readonly EdgePlace[] }
+  /** Spoken as the page's name, and the window's title. */
+  title: string
+  children: ReactNode
+  /** The bottom line: actions, the main one last. Fixed at the bottom on a phone. */
+  actions?: ReactNode
+  className?: string
+}
+
+/** A page: title block above, thumb edge at the right, actions on the bottom line. */
+export function Frame({ block, edge, title, children, actions, className }: FrameProps) {
+  const main = useRef<HTMLElement>(null)
+  const id = useId()
+  useEffect(() => {
+    document.title = title
+    main.current?.focus({ preventScroll: true })
+  }, [title])
+  return (
+    <div className={['frame', edge.of, className].filter(Boolean).join(' ')}>
+      <TitleBlock {...block} />
+      <ThumbEdge {...edge} />
+      <main ref={main} tabIndex={-1} id={id} aria-label={title}>
+        <div className="page">{children}</div>
+        {actions && <div className="actions screen-only">{actions}</div>}
+      </main>
+    </div>
+  )
+}
