@@ -1,0 +1,52 @@
+/** Entries between rows and the book's own form. */
+
+import type { PlacedEntry } from '@legwork/contract'
+import type { AnyBookEntry, Standing } from '@legwork/trade'
+import type { Tables } from '../store/tables.ts'
+
+function standingOf(row: Pick<Tables['entry'], 'mode' | 'done_at'>): Standing {
+  if (row.mode === 'now' || row.done_at === null) return { mode: 'now' }
+  return { mode: row.mode, doneAt: row.done_at }
+}
+
+/** A row as the book's entry; what is in the table was checked by the schema of its kind before it was written. */
+export function entryOf(row: Tables['entry']): PlacedEntry {
+  return {
+    id: row.id,
+    workshop: row.workshop,
+    stream: row.stream as AnyBookEntry['stream'], // checked when it was written
+    station: row.station,
+    stationNo: row.station_no,
+    person: row.person,
+    madeAt: row.made_at,
+    receivedAt: row.received_at,
+    seq: row.seq,
+    position: row.position,
+    kind: row.kind as AnyBookEntry['kind'], // checked when it was written
+    version: row.version,
+    seen: row.seen,
+    standing: standingOf(row),
+    body: JSON.parse(row.body),
+  } as PlacedEntry // kind and body belong together: the schema of the kind has seen the body
+}
+
+export function rowOf(entry: PlacedEntry): Tables['entry'] {
+  return {
+    id: entry.id,
+    workshop: entry.workshop,
+    person: entry.person,
+    station: entry.station,
+    position: entry.position,
+    stream: entry.stream,
+    seq: entry.seq,
+    station_no: entry.stationNo,
+    made_at: entry.madeAt,
+    received_at: entry.receivedAt,
+    kind: entry.kind,
+    version: entry.version,
+    seen: entry.seen,
+    mode: entry.standing.mode,
+    done_at: entry.standing.mode === 'now' ? null : entry.standing.doneAt,
+    body: JSON.stringify(entry.body),
+  }
+}

@@ -1,0 +1,31 @@
+/** Words by which a thing is found: small letters, no accents, one row a word. */
+
+import type { Writer } from '../store/store.ts'
+import type { Tables } from '../store/tables.ts'
+
+/** A text's words as they are kept and looked for. */
+export function wordsOf(text: string): string[] {
+  const plain = text.normalize('NFKD').replace(/\p{M}/gu, '').replaceAll('ı', 'i').toLowerCase()
+  return [...new Set(plain.split(/[^\p{L}\p{N}]+/u).filter((word) => word !== ''))]
+}
+
+export async function putWords(
+  write: Writer,
+  hand: Pick<Tables['search_word'], 'workshop' | 'person' | 'station'>,
+  kind: Tables['search_word']['kind'],
+  target: string,
+  texts: readonly string[],
+): Promise<void> {
+  await write
+    .deleteFrom('search_word')
+    .where('workshop', '=', hand.workshop)
+    .where('kind', '=', kind)
+    .where('target', '=', target)
+    .execute()
+  const words = wordsOf(texts.join(' '))
+  if (words.length > 0)
+    await write
+      .insertInto('search_word')
+      .values(words.map((word) => ({ ...hand, kind, target, word })))
+      .execute()
+}
