@@ -86,6 +86,8 @@ module.exports = {
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },
     combinedDependencies: false,
+    // The oldest Node that is supported doesn't list it among its own modules
+    builtInModules: { add: ['node:sqlite'] },
     enhancedResolveOptions: {
       exportsFields: ['exports'],
       conditionNames: ['import', 'browser', 'node', 'default', 'types'],

@@ -1,10 +1,11 @@
-import { readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { setTimeout as wait } from 'node:timers/promises'
 import { root } from './root.mjs'
 import { Trouble } from './trouble.mjs'
 
 const lockFile = join(root, '.prepare.lock')
+const guardFile = join(root, '.prepare.lock.guard')
 const patienceMs = 10 * 60_000
 
 function isAlive(pid) {
@@ -26,15 +27,35 @@ function take() {
   }
 }
 
-function clearIfAbandoned() {
-  let holder
+function isAbandoned() {
   try {
-    holder = Number(readFileSync(lockFile, 'utf8'))
+    const holder = Number(readFileSync(lockFile, 'utf8'))
+    // An empty file is a holder between creating it and writing its number into it.
+    return holder > 0 && !isAlive(holder)
   } catch {
+    return false
+  }
+}
+
+/**
+ * Removes a lock whose holder is gone. Guarded, and looked at again inside the guard: two that both saw the dead holder
+ * would otherwise remove the lock the quicker one has taken since.
+ */
+function clearIfAbandoned() {
+  if (!isAbandoned()) return
+  try {
+    writeFileSync(guardFile, '', { flag: 'wx' })
+  } catch {
+    if (Date.now() - (statSync(guardFile, { throwIfNoEntry: false })?.mtimeMs ?? Date.now()) > 10_000) {
+      rmSync(guardFile, { force: true })
+    }
     return
   }
-  // An empty file is a holder between creating it and writing its number into it.
-  if (holder > 0 && !isAlive(holder)) rmSync(lockFile, { force: true })
+  try {
+    if (isAbandoned()) rmSync(lockFile, { force: true })
+  } finally {
+    rmSync(guardFile, { force: true })
+  }
 }
 
 /** Runs `work` alone among all prepares of this checkout, so that two starts at once don't install into one another. */
