@@ -1,6 +1,8 @@
-import { existsSync } from 'node:fs'
-import { join } from 'node:path'
+import { existsSync, readFileSync } from 'node:fs'
+import { join, relative, sep } from 'node:path'
 import { root } from './root.mjs'
+
+const folderOfBundle = join(root, 'cli/dist')
 
 /** Our own rooms go into the bundle; every other package stays outside and is loaded from node_modules. */
 const ownRooms = {
@@ -20,6 +22,18 @@ const ownRooms = {
   },
 }
 
+/** A source that looks for a file beside itself (a font, the built pages) must find it from inside the bundle as well. */
+const addressesOfSources = {
+  name: 'addresses-of-sources',
+  setup(bundler) {
+    bundler.onLoad({ filter: /\.ts$/ }, ({ path }) => {
+      const fromBundle = relative(folderOfBundle, path).split(sep).join('/')
+      const own = `new URL(${JSON.stringify(fromBundle)}, import.meta.url).href`
+      return { contents: readFileSync(path, 'utf8').replaceAll('import.meta.url', own), loader: 'ts' }
+    })
+  },
+}
+
 /** Splitting keeps the server in a piece of its own, so that `calc` answers without loading it. */
 export async function bundleCommand(folder) {
   const esbuild = await import('esbuild')
@@ -32,9 +46,9 @@ export async function bundleCommand(folder) {
     format: 'esm',
     platform: 'node',
     target: 'node20.19',
-    plugins: [ownRooms],
+    plugins: [ownRooms, addressesOfSources],
     sourcemap: true,
     sourcesContent: false,
-    logLevel: 'error',
+    logLevel: 'silent',
   })
 }
