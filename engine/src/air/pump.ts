@@ -1,36 +1,65 @@
-/** What a pump's gauge shows: attaching fills the hose from the chamber. */
-import { standardAmbient } from '../spring/spring-force.ts'
+import type { CubicMetre, Pascal } from '../quantities/si.ts'
+import { refuseOne, stopAt, within, withinIfGiven } from '../refusal/found.ts'
 
-/**
- * Attaching a hose at ambient lowers the chamber from p to p·V/(V + V_h), gauge; detaching leaves it at the reading.
- *
- * @param input  volume: all chambers joined where the leg rests [m³]; hoseVolume [m³]; pressure or reading, gauge [Pa]
- * @returns pressure before attaching, reading, pressureAfter [Pa, gauge]
- * @source ideal gas at one temperature, hose at ambient before
- * @example pumpReading({ volume: 187e-6, hoseVolume: 5e-6, pressure: 606739 }).reading // 590938
- */
-export function pumpReading(
-  input: { volume: number; hoseVolume: number } & ({ pressure: number } | { reading: number }),
-): { pressure: number; reading: number; pressureAfter: number } {
-  const ratio = input.volume / (input.volume + input.hoseVolume)
-  const reading = 'pressure' in input ? input.pressure * ratio : input.reading
-  return { pressure: reading / ratio, reading, pressureAfter: reading }
+export interface PumpQuestion {
+  /** Chamber the hose is joined to: the positive while the leg rests short of the port (so at full length), positive + negative at or through it. */
+  readonly volume: CubicMetre
+  /** Hose and gauge. */
+  readonly hoseVolume: CubicMetre
+  /** What the gauge shows after attaching. */
+  readonly reading?: Pascal
+  /** What was in the chamber before. */
+  readonly pressure?: Pascal
+}
+
+export interface PumpReading {
+  /** In the chamber before the gauge was put on. */
+  pressure: Pascal
+  reading: Pascal
+  /** In the chamber after the gauge was taken off: the reading. */
+  pressureAfter: Pascal
 }
 
 /**
- * A sealed gas carried elsewhere: absolute pressure goes with temperature, gauge follows ambient.
+ * What attaching a gauge does: the chamber fills the hose, reading = pressure·V/(V + V_h); taken off, the chamber stays at the reading.
  *
- * @param input  pressure gauge [Pa]; from, to: temperature [K] and ambient [Pa, absolute]
- * @returns gauge pressure there [Pa]
- * @source ideal gas at constant volume
- * @example gaugeElsewhere({ pressure: 551580.6, from: { temperature: 293.15, ambient: 101325 }, to: { temperature: 273.15, ambient: 101325 } }) // 507037
+ * @param question  chamber and hose [m³], and either the reading or the pressure before [Pa, gauge]
+ * @returns pressure before, reading, pressure after [Pa, gauge]
+ * @throws Refusal `wrong-form` where both or neither of reading and pressure are given
+ * @source ideal gas at one temperature; the hose is at ambient before
+ * @example pumpReading({ volume: 95e-6, hoseVolume: 5e-6, pressure: 1241056 }).reading // 1179003
  */
-export function gaugeElsewhere(input: {
-  pressure: number
-  from: { temperature: number; ambient?: number }
-  to: { temperature: number; ambient?: number }
-}): number {
-  const { pressure, from, to } = input
-  const absolute = pressure + (from.ambient ?? standardAmbient)
-  return (absolute * to.temperature) / from.temperature - (to.ambient ?? standardAmbient)
+export function pumpReading(question: PumpQuestion): PumpReading {
+  const { volume, hoseVolume } = question
+  let found = within(null, '', 'volume', volume, 'volume', 1e-7, 0.01, 'Give the chamber that is joined to the hose.')
+  found = within(found, '', 'hoseVolume', hoseVolume, 'volume', 0, 0.001, 'Give hose and gauge together.')
+  found = withinIfGiven(found, '', 'reading', question.reading, 'pressure', 0, 2e7, 'Give what the gauge shows.')
+  found = withinIfGiven(
+    found,
+    '',
+    'pressure',
+    question.pressure,
+    'pressure',
+    0,
+    2e7,
+    'Give the pressure before attaching.',
+  )
+  stopAt(found)
+  const ratio = volume / (volume + hoseVolume)
+  if (question.reading !== undefined && question.pressure === undefined) {
+    const { reading } = question
+    return { pressure: reading / ratio, reading, pressureAfter: reading }
+  }
+  if (question.pressure !== undefined && question.reading === undefined) {
+    const reading = question.pressure * ratio
+    return { pressure: question.pressure, reading, pressureAfter: reading }
+  }
+  const came = question.reading === undefined ? 'neither reading nor pressure' : 'both reading and pressure'
+  return refuseOne(
+    'reading',
+    'wrong-form',
+    came,
+    'the reading or the pressure before, not both',
+    'Give one; the other is worked out.',
+  )
 }

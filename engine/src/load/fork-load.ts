@@ -1,24 +1,86 @@
-/** The load along a fork's legs and across them. */
-export const gravity = 9.80665
+import { type Degree, gravity, type Kilogram, type Newton } from '../quantities/si.ts'
+import { type Found, stopAt, within } from '../refusal/found.ts'
 
-export type ForkLoadInput = { headAngle: number } & (
-  | { wheelLoad: number; unsprungMass: number }
-  | { riderMass: number; frontShare: number; bikeFrontMass: number }
-)
+/** From scales: the mass the scale under the front wheel shows. From masses: the rider's share on the front wheel. */
+export type ForkLoadQuestion =
+  | { readonly wheelLoad: Kilogram; readonly unsprungMass: Kilogram; readonly headAngle: Degree }
+  | {
+      readonly riderMass: Kilogram
+      readonly frontShare: number
+      /** The bike's sprung mass resting on the fork. */
+      readonly bikeFrontMass: Kilogram
+      readonly headAngle: Degree
+    }
+
+export interface ForkLoad {
+  /** Along the leg. */
+  load: Newton
+  /** Across the leg: loads the bushings. */
+  sideLoad: Newton
+}
+
+function sprungMass(question: ForkLoadQuestion): number {
+  if ('wheelLoad' in question) {
+    const { wheelLoad, unsprungMass } = question
+    let found = within(null, '', 'wheelLoad', wheelLoad, 'mass', 1, 500, 'Read the scale under the front wheel.')
+    found = within(found, '', 'unsprungMass', unsprungMass, 'mass', 0, 30, 'Give wheel and lower legs.')
+    stopAt(angleWithin(found, question.headAngle))
+    stopAt(
+      within(
+        null,
+        '',
+        'unsprungMass',
+        unsprungMass,
+        'mass',
+        0,
+        wheelLoad,
+        'It can weigh no more than the scale shows.',
+      ),
+    )
+    return wheelLoad - unsprungMass
+  }
+  const { riderMass, frontShare, bikeFrontMass } = question
+  let found = within(null, '', 'riderMass', riderMass, 'mass', 10, 250, 'Weigh the rider with kit.')
+  found = within(
+    found,
+    '',
+    'frontShare',
+    frontShare,
+    'fraction',
+    0,
+    1,
+    'Give the share on the front wheel, like "42 %".',
+  )
+  found = within(
+    found,
+    '',
+    'bikeFrontMass',
+    bikeFrontMass,
+    'mass',
+    0,
+    50,
+    'Give the sprung mass of the bike on the fork.',
+  )
+  stopAt(angleWithin(found, question.headAngle))
+  return riderMass * frontShare + bikeFrontMass
+}
+
+/** Head angles from 45° to 90°, from the horizontal. */
+export function angleWithin(found: Found, angle: number): Found {
+  return within(found, '', 'headAngle', angle, 'angle', 45, 90, 'Measure it from the horizontal, like "65°".')
+}
 
 /**
- * load = m·g·sin(head angle), side = m·g·cos(head angle); m is what rests on the fork.
+ * Load along the fork: (wheelLoad − unsprungMass)·g·sin(headAngle), or (riderMass·frontShare + bikeFrontMass)·g·sin(headAngle).
  *
- * @param input  masses [kg], share [-], head angle [°]
- * @returns load along the legs and side load [N]
- * @source statics; g = 9.80665 m/s² (ISO 80000-3)
- * @example forkLoad({ riderMass: 82, frontShare: 0.42, bikeFrontMass: 5.05, headAngle: 65 }).load // 350.98
+ * @param question  masses [kg], share, head angle [°] from the horizontal
+ * @returns along the leg and across it [N]
+ * @throws Refusal naming every field that can't be
+ * @source statics; standard gravity 9.80665 m/s²
+ * @example forkLoad({ riderMass: 82, frontShare: 0.42, bikeFrontMass: 5.05, headAngle: 65 }).load // 351.0
  */
-export function forkLoad(input: ForkLoadInput): { load: number; sideLoad: number } {
-  const mass =
-    'wheelLoad' in input
-      ? input.wheelLoad - input.unsprungMass
-      : input.riderMass * input.frontShare + input.bikeFrontMass
-  const angle = (input.headAngle * Math.PI) / 180
-  return { load: mass * gravity * Math.sin(angle), sideLoad: mass * gravity * Math.cos(angle) }
+export function forkLoad(question: ForkLoadQuestion): ForkLoad {
+  const weight = sprungMass(question) * gravity
+  const angle = (question.headAngle * Math.PI) / 180
+  return { load: weight * Math.sin(angle), sideLoad: weight * Math.cos(angle) }
 }

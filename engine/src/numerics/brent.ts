@@ -1,40 +1,73 @@
 /**
- * A root of f between two points of different sign: Brent's method (inverse quadratic step, kept inside by bisection).
+ * Root of a continuous function between two points of opposite sign: Brent's method.
  *
- * @param f        continuous function
- * @param a,b      ends; f(a) and f(b) differ in sign or one is 0
- * @param tolerance  width of the last bracket, in units of the argument
- * @returns the root
- * @throws RangeError when the ends do not bracket a root
+ * @param f          function
+ * @param low        one end
+ * @param high       other end; f(low) and f(high) have opposite signs, or one is 0
+ * @param tolerance  of the root, absolute
+ * @returns the root, or null where the signs are equal or a value is not finite
  * @source R. P. Brent, Algorithms for Minimization without Derivatives (1973), chapter 4
- * @example brent((x) => x * x - 2, 0, 2, 1e-12) // 1.414213562373
+ * @example brent((x) => x * x - 2, 0, 2, 1e-12) // 1.41421356237
  */
-export function brent(f: (x: number) => number, a: number, b: number, tolerance: number): number {
-  let [low, high, fLow, fHigh] = [a, b, f(a), f(b)]
-  if (fLow * fHigh > 0) throw new RangeError(`no sign change between ${a} and ${b}`)
-  let [previous, fPrevious, step, before] = [low, fLow, high - low, high - low]
-  for (let i = 0; i < 200; i++) {
-    if (fHigh * fPrevious > 0) [previous, fPrevious, step, before] = [low, fLow, high - low, high - low]
-    if (Math.abs(fPrevious) < Math.abs(fHigh)) {
-      ;[low, high, previous] = [high, previous, high]
-      ;[fLow, fHigh, fPrevious] = [fHigh, fPrevious, fHigh]
+export function brent(f: (x: number) => number, low: number, high: number, tolerance: number): number | null {
+  let a = low
+  let b = high
+  let fa = f(a)
+  let fb = f(b)
+  if (!(Number.isFinite(fa) && Number.isFinite(fb)) || fa * fb > 0) return null
+  let c = a
+  let fc = fa
+  let step = b - a
+  let before = step
+  for (let round = 0; round < 200; round += 1) {
+    if (Math.abs(fc) < Math.abs(fb)) {
+      a = b
+      b = c
+      c = a
+      fa = fb
+      fb = fc
+      fc = fa
     }
-    const allowed = 2 * Number.EPSILON * Math.abs(high) + tolerance / 2
-    const half = (previous - high) / 2
-    if (Math.abs(half) <= allowed || fHigh === 0) return high
-    if (Math.abs(before) >= allowed && Math.abs(fLow) > Math.abs(fHigh)) {
-      const s = fHigh / fLow
-      const [q0, r] = [fLow / fPrevious, fHigh / fPrevious]
-      let p = low === previous ? 2 * half * s : s * (2 * half * q0 * (q0 - r) - (high - low) * (r - 1))
-      let q = low === previous ? 1 - s : (q0 - 1) * (r - 1) * (s - 1)
+    const tight = 2 * Number.EPSILON * Math.abs(b) + tolerance / 2
+    const half = (c - b) / 2
+    if (Math.abs(half) <= tight || fb === 0) return b
+    if (Math.abs(before) >= tight && Math.abs(fa) > Math.abs(fb)) {
+      const s = fb / fa
+      let p: number
+      let q: number
+      if (a === c) {
+        p = 2 * half * s
+        q = 1 - s
+      } else {
+        const qa = fa / fc
+        const r = fb / fc
+        p = s * (2 * half * qa * (qa - r) - (b - a) * (r - 1))
+        q = (qa - 1) * (r - 1) * (s - 1)
+      }
       if (p > 0) q = -q
-      p = Math.abs(p)
-      if (2 * p < Math.min(3 * half * q - Math.abs(allowed * q), Math.abs(before * q))) [before, step] = [step, p / q]
-      else [before, step] = [half, half]
-    } else [before, step] = [half, half]
-    ;[low, fLow] = [high, fHigh]
-    high += Math.abs(step) > allowed ? step : half > 0 ? allowed : -allowed
-    fHigh = f(high)
+      else p = -p
+      if (2 * p < Math.min(3 * half * q - Math.abs(tight * q), Math.abs(before * q))) {
+        before = step
+        step = p / q
+      } else {
+        step = half
+        before = half
+      }
+    } else {
+      step = half
+      before = half
+    }
+    a = b
+    fa = fb
+    b += Math.abs(step) > tight ? step : Math.sign(half) * tight
+    fb = f(b)
+    if (!Number.isFinite(fb)) return null
+    if (fb * fc > 0) {
+      c = a
+      fc = fa
+      step = b - a
+      before = step
+    }
   }
-  throw new RangeError('no convergence in 200 steps')
+  return b
 }

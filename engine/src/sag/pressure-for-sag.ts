@@ -1,59 +1,99 @@
-/** The pressure that gives a wanted sag. */
-import { refuse } from '../refusal/refusal.ts'
-import type { AirSpring } from '../spring/spring.ts'
-import { fullStroke, prepareSpring, standardAmbient } from '../spring/spring-force.ts'
-import { sag } from './sag.ts'
+import { brent } from '../numerics/brent.ts'
+import { figure } from '../quantities/kinds.ts'
+import { type Metre, type Newton, type Pascal, standardAtmospherePressure } from '../quantities/si.ts'
+import { ambientWithin, refuseOne, stopAt, within } from '../refusal/found.ts'
+import { checkSpring, largestPressure } from '../spring/check-spring.ts'
+import { fullStroke } from '../spring/dimensions.ts'
+import type { AirSpring, Spring } from '../spring/spring.ts'
+import { force } from '../spring/spring-force.ts'
+import { stateOfChecked } from '../spring/spring-state.ts'
+import { loadWithin, sag } from './sag.ts'
+
+export interface PressureQuestion {
+  readonly load: Newton
+  /** Fraction of the nominal stroke. */
+  readonly sag: number
+  readonly ambient?: Pascal
+}
+
+export interface PressureForSag {
+  /** Gauge at full length. */
+  pressure: Pascal
+  stroke: Metre
+}
+
+/** Slow force at a stroke as a function of the filled pressure. */
+function forceFilledTo(spring: AirSpring, pressure: number, ambient: number, stroke: number): number {
+  return force(stateOfChecked(spring, { pressure, ambient }), stroke)
+}
+
+/** Gauge pressure whose slow force at `stroke` is `load`; null where none in the range gives it. */
+function pressureHolding(spring: AirSpring, load: number, ambient: number, stroke: number): number | null {
+  const highest = spring.second ? spring.second.pressure : largestPressure
+  const atNone = forceFilledTo(spring, 0, ambient, stroke)
+  const atHighest = forceFilledTo(spring, highest, ambient, stroke)
+  if (!(atHighest > atNone) || load < atNone || load > atHighest) return null
+  // Without a second chamber every gas pressure is proportional to the filling, so the force is a straight line of it.
+  if (!spring.second) return (highest * (load - atNone)) / (atHighest - atNone)
+  return brent((pressure) => forceFilledTo(spring, pressure, ambient, stroke) - load, 0, highest, 1e-3)
+}
+
+/** The stroke of a wanted sag, or a refusal: it must lie before the end. */
+export function strokeOfSag(spring: Spring, fraction: number): Metre {
+  const stroke = fraction * spring.stroke
+  const end = fullStroke(spring)
+  if (stroke > end) {
+    const allowed = `at most where the stroke ends (${figure(end / spring.stroke, 'fraction')})`
+    refuseOne('sag', 'beyond-end', figure(fraction, 'fraction'), allowed, 'Check the oil in the lower legs.')
+  }
+  return stroke
+}
 
 /**
- * Slowly, F at a stroke is linear in the absolute pressure at full length, so two evaluations give the answer exactly,
- * but for a second chamber, whose piston may start to move: there it is repeated until it stands.
+ * Pressure that gives a wanted sag: the filling whose slow force at sag·stroke equals the load.
  *
- * @param spring  an air spring [SI]
- * @param input   load along the leg [N]; sag as a fraction of the stroke (0 … 1); ambient [Pa]
- * @returns gauge pressure at full length [Pa], stroke [m]
- * @throws Refusal for an answer below 0 gauge, above `maxPressure`, or a sag beyond the full stroke
+ * @param spring    an air spring
+ * @param question  load [N], sag as a fraction of the nominal stroke, air around
+ * @returns gauge pressure at full length [Pa], the stroke [m]
+ * @throws Refusal: a coil, a load no pressure from 0 up can hold there, or an answer above `maxPressure` (then with the sag that gives)
+ * @source force balance at rest, ideal gas, isothermal
+ * @example pressureForSag({ kind: 'air', bore: 0.032, shaft: 0.01, stroke: 0.15, positiveVolume: 0.000197, negativeVolume: 0.000031, equalisingStroke: 0.0025 }, { load: 351, sag: 0.2 }).pressure // 661900
  */
-export function pressureForSag(
-  spring: AirSpring,
-  input: { load: number; sag: number; ambient?: number },
-): { pressure: number; stroke: number } {
-  const { load, ambient = standardAmbient } = input
-  const stroke = input.sag * spring.stroke
-  if (!(input.sag > 0) || stroke >= fullStroke(spring))
-    refuse(
-      'sag',
-      'sag.outside-stroke',
-      `${(input.sag * 100).toFixed(1)} %`,
-      `above 0 and below ${((fullStroke(spring) / spring.stroke) * 100).toFixed(1)} % of the stroke`,
-      'Give the wanted sag as a share of the stroke, e.g. 0.2.',
-    )
-  const forceAt = (pressure: number): number => prepareSpring(spring, pressure, { ambient }).force(stroke)
-  let [low, high] = [0, 1e6]
-  let pressure = 0
-  for (let i = 0; i < 60; i++) {
-    const [fLow, fHigh] = [forceAt(low), forceAt(high)]
-    pressure = low + ((load - fLow) * (high - low)) / (fHigh - fLow)
-    if (Math.abs(pressure - high) < 1e-6) break
-    low = high
-    high = pressure
+export function pressureForSag(spring: Spring, question: PressureQuestion): PressureForSag {
+  if (spring.kind === 'coil') {
+    refuseOne('spring.kind', 'coil-has-no-pressure', 'coil', 'air', 'For a coil, ask coil-rate for the rate.')
   }
-  if (pressure < 0)
-    refuse(
-      'load',
-      'pressure.below-zero',
-      `${load.toFixed(1)} N`,
-      `at least ${forceAt(0).toFixed(1)} N, what the spring pushes there without any pressure`,
-      'Ask for more sag, or check the load.',
-    )
+  const ambient = question.ambient ?? standardAtmospherePressure
+  let found = checkSpring(null, spring, 'spring.')
+  found = loadWithin(found, 'load', question.load)
+  found = within(
+    found,
+    '',
+    'sag',
+    question.sag,
+    'fraction',
+    0.01,
+    0.95,
+    'Give the sag as a share of the stroke, like "20 %".',
+  )
+  found = ambientWithin(found, '', 'ambient', ambient)
+  stopAt(found)
+  const stroke = strokeOfSag(spring, question.sag)
+  const pressure = pressureHolding(spring, question.load, ambient, stroke)
+  if (pressure === null) {
+    const least = forceFilledTo(spring, 0, ambient, stroke)
+    const most = forceFilledTo(spring, spring.second?.pressure ?? largestPressure, ambient, stroke)
+    const allowed =
+      most > least
+        ? `a load that air can hold at that sag (${figure(least, 'force')} with no pressure, ${figure(most, 'force')} at most)`
+        : 'a load at a sag where more pressure holds more'
+    refuseOne('load', 'no-answer', figure(question.load, 'force'), allowed, 'Check load, sag and the spring.')
+  }
   if (spring.maxPressure !== undefined && pressure > spring.maxPressure) {
-    const there = sag(spring, { pressure: spring.maxPressure, load, ambient })
-    refuse(
-      'spring.maxPressure',
-      'pressure.above-maximum',
-      `${(spring.maxPressure / 1e5).toFixed(2)} bar, and ${(pressure / 1e5).toFixed(2)} bar would be needed`,
-      'no less than the pressure that is needed',
-      `The maximum would give ${(there.fraction * 100).toFixed(1)} % sag. Never fill above it.`,
-    )
+    const there = sag(spring, { pressure: spring.maxPressure, load: question.load, ambient })
+    const allowed = `a sag that needs no more than spring.maxPressure (${figure(spring.maxPressure, 'pressure')})`
+    const next = `That pressure gives ${figure(there.fraction, 'fraction')}; this sag would need ${figure(pressure, 'pressure')}.`
+    refuseOne('sag', 'above-maximum', figure(question.sag, 'fraction'), allowed, next)
   }
   return { pressure, stroke }
 }

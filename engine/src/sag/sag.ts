@@ -1,60 +1,75 @@
-/** Sag: where a load rests on a spring, slowly, with friction holding it on either side. */
-import { brent } from '../numerics/brent.ts'
-import type { Spring } from '../spring/spring.ts'
-import { type PreparedSpring, type Process, prepareSpring } from '../spring/spring-force.ts'
+import type { Metre, Newton, NewtonPerMetre } from '../quantities/si.ts'
+import { type Found, stopAt, within, withinIfGiven } from '../refusal/found.ts'
+import { freeStroke } from '../spring/free-stroke.ts'
+import type { Conditions, Spring } from '../spring/spring.ts'
+import { type ForceAndRate, force, forceAt, strokeAtForce } from '../spring/spring-force.ts'
+import { type SpringState, springState } from '../spring/spring-state.ts'
 
-export interface SagResult {
-  /** [m] */
-  stroke: number
-  /** Share of the spring's stroke [-]. */
+export interface SagQuestion extends Conditions {
+  /** Axial load on the leg or shaft [N]. */
+  readonly load: Newton
+  /** Half the difference between coming down and going up [N]; 0 by default. */
+  readonly friction?: Newton
+}
+
+export interface Sag {
+  stroke: Metre
+  /** Of the nominal stroke. */
   fraction: number
-  /** Stiffness there [N/m]. */
-  rate: number
-  /** Where friction may hold it, at load − friction and load + friction [m]. */
-  low: number
-  high: number
+  /** Slope there [N/m]. */
+  rate: NewtonPerMetre
+  /** Where friction may leave it, approached from full length and from below. */
+  low: Metre
+  high: Metre
+  /** The load does not move the leg, or takes it to its end. */
   limit: 'not-moved' | 'bottomed' | null
 }
 
-/**
- * Free stroke: slowly, without friction or weight, where F = 0; 0 if F(0) ≥ 0, the end where F stays below 0 [m].
- *
- * @source engine's own definition; `prepared` must be slow
- */
-export function freeStroke(prepared: PreparedSpring): number {
-  if (prepared.force(0) >= 0) return 0
-  if (prepared.force(prepared.fullStroke) < 0) return prepared.fullStroke
-  return brent(prepared.force, 0, prepared.fullStroke, 1e-12)
+/** Loads on a leg or shaft up to 50 kN. */
+export function loadWithin(found: Found, name: string, load: number): Found {
+  return within(found, '', name, load, 'force', 0, 50_000, 'Give the load along the leg, from fork-load or shock-load.')
 }
 
-function resting(prepared: PreparedSpring, load: number, free: number): { stroke: number; limit: SagResult['limit'] } {
-  if (load <= prepared.force(free)) return { stroke: free, limit: 'not-moved' }
-  if (load > prepared.force(prepared.fullStroke)) return { stroke: prepared.fullStroke, limit: 'bottomed' }
-  return { stroke: brent((x) => prepared.force(x) - load, free, prepared.fullStroke, 1e-12), limit: null }
+/** Where a slow spring rests under a load: between its free stroke and its end. */
+export function restingStroke(slow: SpringState, free: number, load: number): number {
+  if (load <= force(slow, free)) return free
+  if (load > force(slow, slow.fullStroke)) return slow.fullStroke
+  return strokeAtForce(slow, load, free, slow.fullStroke)
 }
 
+const out: ForceAndRate = { force: 0, rate: 0 }
+
 /**
- * The stroke at which F(x) = load, slowly.
+ * Sag under a load: the stroke at which the slow spring force equals it; friction leaves it anywhere from
+ * load − friction to load + friction.
  *
- * @param spring    dimensions [SI]
- * @param input     pressure, gauge [Pa]; load along the leg [N]; friction ≥ 0 [N]; pressureAt [m]; ambient [Pa]
- * @returns strokes [m], stiffness [N/m]; `limit` where the load lies outside the spring
- * @throws Refusal where the spring's dimensions do not fit
+ * @param spring    dimensions
+ * @param question  load, pressure, friction, air around
+ * @returns stroke, low, high [m], fraction of the nominal stroke, rate [N/m]; a physical extreme is a `limit`, not an error
+ * @throws Refusal naming every field that can't be
+ * @source force balance at rest, ideal gas, isothermal
+ * @example sag({ kind: 'coil', rate: 9000, stroke: 0.15 }, { load: 360 }).stroke // 0.04
  */
-export function sag(
-  spring: Spring,
-  input: { pressure: number; load: number; friction?: number } & Pick<Process, 'pressureAt' | 'ambient'>,
-): SagResult {
-  const { pressure, load, friction = 0, ...process } = input
-  const prepared = prepareSpring(spring, pressure, process)
-  const free = freeStroke(prepared)
-  const rest = resting(prepared, load, free)
+export function sag(spring: Spring, question: SagQuestion): Sag {
+  const { load } = question
+  const friction = question.friction ?? 0
+  let found = loadWithin(null, 'load', load)
+  found = withinIfGiven(found, '', 'friction', question.friction, 'force', 0, 10_000, 'Give the friction as a force.')
+  stopAt(found)
+  const state = springState(spring, question)
+  const free = freeStroke(state)
+  const stroke = restingStroke(state, free, load)
+  forceAt(state, stroke, out)
+  const { rate } = out
+  let limit: Sag['limit'] = null
+  if (load <= force(state, free)) limit = 'not-moved'
+  else if (load > force(state, state.fullStroke)) limit = 'bottomed'
   return {
-    stroke: rest.stroke,
-    fraction: rest.stroke / spring.stroke,
-    rate: prepared.at(rest.stroke).rate,
-    low: resting(prepared, load - friction, free).stroke,
-    high: resting(prepared, load + friction, free).stroke,
-    limit: rest.limit,
+    stroke,
+    fraction: stroke / spring.stroke,
+    rate,
+    low: friction === 0 ? stroke : restingStroke(state, free, load - friction),
+    high: friction === 0 ? stroke : restingStroke(state, free, load + friction),
+    limit,
   }
 }
