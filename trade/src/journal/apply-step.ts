@@ -1,5 +1,5 @@
 /** What a ticked step makes and spoils. */
-import { type Facts, legFacts } from '../gates/facts.ts'
+import { type Facts, legFacts, putBackItems } from '../gates/facts.ts'
 import type { FactChanges, FactNeeds, ProcedureStep } from '../procedures/procedure.ts'
 import { isStepId, procedureSteps } from '../procedures/procedures.ts'
 import { type AnyEntry, type Leg, legs } from './entry.ts'
@@ -14,6 +14,7 @@ function expanded(pattern: FactChanges | FactNeeds, leg: Leg | null): readonly [
   return Object.entries(pattern).flatMap(([name, value]) => {
     if (!name.endsWith('.*')) return [[name, value] as [string, unknown]]
     const base = name.slice(0, -2)
+    if (base === 'put-back') return putBackItems.map((item) => [`put-back.${item}`, value] as [string, unknown])
     return (leg ? [leg] : legs).map((side) => [`${base}.${side}`, value] as [string, unknown])
   })
 }

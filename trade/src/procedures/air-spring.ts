@@ -41,6 +41,7 @@ export const airSpringSteps = {
     acts: [],
     needs: { circlip: ['out'], airShaft: ['in'] },
     makes: { airShaft: 'out' },
+    spoils: { travel: 'unmeasured', length: 'unmeasured' },
     tools: ['camera'],
     consumables: [],
     figure: 'none',

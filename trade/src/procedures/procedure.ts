@@ -29,7 +29,10 @@ export type Act =
 export type FactNeeds = { readonly [F in UnitFact]?: readonly FactValue<F>[] } & {
   readonly [F in `${LegFact}.*`]?: readonly string[]
 }
-export type FactChanges = { readonly [F in UnitFact]?: FactValue<F> } & { readonly [F in `${LegFact}.*`]?: string }
+export type FactChanges = { readonly [F in UnitFact]?: FactValue<F> } & { readonly [F in `${LegFact}.*`]?: string } & {
+  /** Everything that goes back. */
+  readonly 'put-back.*'?: 'no'
+}
 
 /** The figure that stands largest on the step's page. */
 export type FigureKind =

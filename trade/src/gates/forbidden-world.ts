@@ -1,0 +1,261 @@
+/**
+ * What really happens to a unit, told without facts and gates: the yardstick of the search for forbidden sequences. Each
+ * rule is written here once more, as what must not happen.
+ */
+import type { GateId, Leg, SnapshotItem } from '../journal/entry.ts'
+import type { ProcedureStep } from '../procedures/procedure.ts'
+import type { Traits } from './asked.ts'
+
+export type Happening =
+  | { is: 'kept'; item: SnapshotItem }
+  | { is: 'looked'; verdict: 'sound' | 'condemned' }
+  | { is: 'planned'; valuesGood: boolean }
+  | { is: 'worked-out'; pressure: number }
+  | { is: 'wrote'; pressure: number }
+  | { is: 'hands-changed' }
+  | { is: 'put-back' }
+  | { is: 'measured-length'; good: boolean }
+  | { is: 'leak-begun'; minutes: number }
+  | { is: 'leak-ended' }
+  | { is: 'left' }
+  | {
+      is: 'step'
+      id: string
+      step: ProcedureStep
+      leg: Leg | null
+      said: boolean
+      reading: 'good' | 'none' | 'off'
+      wrench: boolean
+    }
+
+/** What must be told of the unit's past to judge what happens next. */
+export interface World {
+  kept: readonly SnapshotItem[]
+  looked: 'no' | 'sound' | 'condemned'
+  air: 'in' | 'out'
+  vouched: boolean
+  freeSeen: boolean
+  preload: 'on' | 'off'
+  lever: boolean
+  wheelOff: boolean
+  back: boolean
+  seals: 'in' | 'out'
+  clean: boolean
+  lowers: 'seated' | 'off' | 'bushings'
+  oil: readonly Leg[]
+  fast: readonly Leg[]
+  stage: 0 | 1 | 2 | 3
+  target: number
+  travelGood: boolean
+  lengthGood: boolean
+  leakRuns: boolean
+  touched: boolean
+  written: boolean
+  damperOpen: boolean
+  gas: 'unknown' | 'charged' | 'released'
+}
+
+export const worldAtTakeIn: World = {
+  kept: [],
+  looked: 'no',
+  air: 'in',
+  vouched: false,
+  freeSeen: false,
+  preload: 'on',
+  lever: false,
+  wheelOff: false,
+  back: false,
+  seals: 'in',
+  clean: false,
+  lowers: 'seated',
+  oil: ['left', 'right'],
+  fast: ['left', 'right'],
+  stage: 0,
+  target: 0,
+  travelGood: false,
+  lengthGood: false,
+  leakRuns: false,
+  touched: false,
+  written: false,
+  damperOpen: false,
+  gas: 'unknown',
+}
+
+/** In the search's own units: the sheet's maximum. */
+export const largest = 140
+const stageOf = { quarter: 1, half: 2, target: 3 } as const
+const without = (all: readonly Leg[], leg: Leg | null): readonly Leg[] => all.filter((one) => one !== leg)
+const withLeg = (all: readonly Leg[], leg: Leg | null): readonly Leg[] =>
+  leg ? [...without(all, leg), leg].sort() : all
+
+function stepHappened(world: World, { id, step, leg, reading }: Extract<Happening, { is: 'step' }>): World {
+  switch (id) {
+    case 'air-out':
+      return {
+        ...world,
+        air: 'out',
+        vouched: true,
+        freeSeen: false,
+        lever: world.lever,
+        stage: 0,
+        touched: true,
+        ...unproved,
+      }
+    case 'trapped-check':
+      return { ...world, freeSeen: true }
+    case 'preload-off':
+      return { ...world, preload: 'off', touched: true, ...unproved }
+    case 'preload-on':
+      return { ...world, preload: 'on', lengthGood: false }
+    case 'lever-open':
+      return { ...world, lever: true }
+    case 'outside-off':
+      return { ...world, wheelOff: true, back: false }
+    case 'foot-off':
+      return {
+        ...world,
+        fast: without(world.fast, leg),
+        oil: without(world.oil, leg),
+        travelGood: false,
+        lengthGood: false,
+      }
+    case 'lowers-off':
+      return { ...world, lowers: 'off' }
+    case 'seals-out':
+      return { ...world, seals: 'out', clean: false }
+    case 'clean':
+      return { ...world, clean: true }
+    case 'seals-in':
+      return { ...world, seals: 'in' }
+    case 'lowers-on':
+      return { ...world, lowers: 'bushings' }
+    case 'oil-in':
+      return { ...world, oil: withLeg(world.oil, leg) }
+    case 'foot-torque':
+      return { ...world, fast: withLeg(world.fast, leg), lowers: 'seated' }
+    case 'travel-air-out':
+    case 'travel-spring-out':
+      return { ...world, travelGood: reading === 'good' }
+    case 'fill-quarter':
+    case 'fill-half':
+    case 'fill-target':
+      return {
+        ...world,
+        air: 'in',
+        freeSeen: false,
+        stage: step.fills ? stageOf[step.fills] : world.stage,
+        lengthGood: false,
+        leakRuns: false,
+      }
+    case 'cap-off':
+    case 'shaft-out':
+      return { ...world, travelGood: false, lengthGood: false }
+    case 'damper-off':
+      return { ...world, damperOpen: true }
+    case 'damper-bled':
+      return { ...world, damperOpen: false }
+    case 'gas-out':
+      return { ...world, gas: 'released' }
+    case 'gas-in':
+      return { ...world, gas: 'charged' }
+    default:
+      return world
+  }
+}
+const unproved = { lengthGood: false, leakRuns: false, written: false } as const
+
+/** The unit afterwards. */
+export function happened(world: World, event: Happening): World {
+  switch (event.is) {
+    case 'kept':
+      return { ...world, kept: [...world.kept, event.item].sort() }
+    case 'looked':
+      return { ...world, looked: event.verdict }
+    case 'planned':
+      return world
+    case 'worked-out':
+      return { ...world, target: event.pressure }
+    case 'wrote':
+      return { ...world, written: true }
+    case 'hands-changed':
+      return { ...world, vouched: false }
+    case 'put-back':
+      return { ...world, back: true }
+    case 'measured-length':
+      return { ...world, lengthGood: event.good }
+    case 'leak-begun':
+      return { ...world, leakRuns: true }
+    case 'leak-ended':
+      return { ...world, leakRuns: false }
+    case 'left':
+      return world
+    case 'step':
+      return stepHappened(world, event)
+  }
+}
+
+/** What the rules ask about besides: the unit's traits, whether it came on its bike, whether its maximum is known. */
+export interface Around {
+  traits: Traits
+  maximumKnown: boolean
+  bike: boolean
+}
+type Forbidden = (world: World, event: Happening, around: Around) => boolean
+const acts = (event: Happening, ...wanted: readonly ProcedureStep['acts'][number][]): boolean =>
+  event.is === 'step' && wanted.some((act) => event.step.acts.includes(act))
+const both = 2
+
+/** What must not happen, rule by rule. */
+export const forbidden: Readonly<Record<string, Forbidden>> = {
+  R1: (world, event) => (event.is === 'planned' || event.is === 'step') && world.looked !== 'sound',
+  R2: (world, event, { traits }) =>
+    acts(event, 'lets-air-out', 'turns-adjuster', 'loosens')
+      ? traits.snapshot.some((item) => !world.kept.includes(item))
+      : event.is === 'kept' && event.item === 'pressure' && !world.kept.includes('length'),
+  R3: (world, event, { traits }) =>
+    acts(event, 'loosens') && traits.spring === 'air' && !(world.air === 'out' && world.vouched),
+  R4: (world, event, { traits }) => acts(event, 'loosens') && traits.spring === 'air' && !world.freeSeen,
+  R5: (_, event) => acts(event, 'lets-air-out', 'jumps-out') && event.is === 'step' && !event.said,
+  R6: (world, event) => acts(event, 'opens-gas') && world.gas !== 'released',
+  R7: (world, event, { traits }) => acts(event, 'cycles', 'strips-damper') && traits.compression && !world.lever,
+  R8: (_, event) => acts(event, 'taps') && event.is === 'step' && !event.said,
+  R9: (world, event, { bike }) => acts(event, 'uses-oil') && bike && !world.wheelOff,
+  R10: (_, event) => acts(event, 'drains') && event.is === 'step' && event.reading === 'none',
+  R11: (_, event) => acts(event, 'pulls-lowers') && event.is === 'step' && !event.said,
+  R12: (world, event) =>
+    (acts(event, 'cleans') && world.seals !== 'out') || (acts(event, 'fits-seals') && !world.clean),
+  R13: (world, event) => acts(event, 'fits-lowers') && world.seals === 'out',
+  R14: (world, event) =>
+    (acts(event, 'fills-oil') && world.lowers !== 'bushings') || (acts(event, 'seats') && world.oil.length < both),
+  R15: (_, event) => acts(event, 'seats') && event.is === 'step' && !event.said,
+  R16: (world, event) => acts(event, 'proves-travel', 'fills-air', 'adds-preload') && world.fast.length < both,
+  R17: (world, event) =>
+    event.is === 'step' &&
+    event.step.fills !== undefined &&
+    (stageOf[event.step.fills] !== world.stage + 1 || (event.reading === 'off' && event.step.fills !== 'target')),
+  R18: (world, event) => acts(event, 'fills-air', 'adds-preload') && world.damperOpen,
+  R19: (world, event) => acts(event, 'cycles-gas-damper') && world.gas !== 'charged',
+  R20: (world, event, { traits }) => acts(event, 'loosens') && traits.spring === 'coil' && world.preload === 'on',
+  R21: (_, event) => acts(event, 'torques') && event.is === 'step' && !event.wrench,
+  R22: (world, event) => (event.is === 'leak-begun' && event.minutes < 15) || (event.is === 'left' && world.leakRuns),
+  R23: (world, event) => event.is === 'left' && world.touched && !world.written,
+  R24: (_, event) => event.is === 'planned' && !event.valuesGood,
+  R25: (world, event) => event.is === 'left' && world.wheelOff && !world.back,
+  R26: (world, event) =>
+    (acts(event, 'fills-air', 'adds-preload') && !world.travelGood) ||
+    (event.is === 'left' && world.touched && !world.lengthGood),
+  R27: (world, event, { traits, maximumKnown }) =>
+    traits.spring === 'air' &&
+    ((acts(event, 'fills-air') &&
+      (!maximumKnown ||
+        world.target > largest ||
+        (event.is === 'step' && event.reading === 'off' && event.step.fills === 'target'))) ||
+      ((event.is === 'worked-out' || event.is === 'wrote') && maximumKnown && event.pressure > largest)),
+}
+
+/** The rules that this happening breaks. */
+export function broken(world: World, event: Happening, around: Around): readonly GateId[] {
+  return Object.entries(forbidden)
+    .filter(([, is]) => is(world, event, around))
+    .map(([id]) => id as GateId) // the table's names are those of the rules
+}
