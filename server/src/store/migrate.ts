@@ -11,7 +11,9 @@ export async function migrate(
   kind: Store['kind'],
   migrations: readonly Migration[],
 ): Promise<void> {
-  await sql`CREATE TABLE IF NOT EXISTS migration (name TEXT PRIMARY KEY)`.execute(database)
+  await sql`CREATE TABLE IF NOT EXISTS migration (name TEXT PRIMARY KEY)${sql.raw(kind === 'sqlite' ? ' STRICT' : '')}`.execute(
+    database,
+  )
   const known = (await sql<{ name: string }>`SELECT name FROM migration`.execute(database)).rows.map((row) => row.name)
   const newer = known.find((name) => !migrations.some((migration) => migration.name === name))
   if (newer !== undefined)

@@ -90,9 +90,9 @@ export const book: Migration = {
   postgres: [
     ...tables(postgres),
     `CREATE FUNCTION append_only() RETURNS trigger LANGUAGE plpgsql AS $$ BEGIN RAISE EXCEPTION '% is append-only', TG_TABLE_NAME; END $$`,
-    ...frozen.map(
-      (table) =>
-        `CREATE TRIGGER ${table}_append_only BEFORE UPDATE OR DELETE ON ${table} FOR EACH ROW EXECUTE FUNCTION append_only()`,
-    ),
+    ...frozen.flatMap((table) => [
+      `CREATE TRIGGER ${table}_append_only BEFORE UPDATE OR DELETE ON ${table} FOR EACH ROW EXECUTE FUNCTION append_only()`,
+      `CREATE TRIGGER ${table}_no_truncate BEFORE TRUNCATE ON ${table} FOR EACH STATEMENT EXECUTE FUNCTION append_only()`,
+    ]),
   ],
 }

@@ -13,6 +13,8 @@ export async function openSqlite(path: string): Promise<Store> {
   file.exec('PRAGMA journal_mode = WAL')
   file.exec('PRAGMA synchronous = FULL')
   file.exec('PRAGMA foreign_keys = ON')
+  // INSERT OR REPLACE deletes rows, and asks their triggers only with this on.
+  file.exec('PRAGMA recursive_triggers = ON')
   file.exec('PRAGMA busy_timeout = 5000')
   const read = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) })
   try {

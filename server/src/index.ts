@@ -1,0 +1,3 @@
+export { type AppOptions, buildApp } from './app.ts'
+export { StartRefused } from './start-refused.ts'
+export { type Started, type StartOptions, startServer } from './start-server.ts'

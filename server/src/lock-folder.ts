@@ -1,0 +1,17 @@
+/** One server a data folder: an exclusive lock that the system lets go of however the process ends. */
+import { join } from 'node:path'
+import { StartRefused } from './start-refused.ts'
+import { openSqliteFile } from './store/sqlite/sqlite-file.ts'
+
+/** @returns how to let go @throws StartRefused when another server has the folder */
+export function lockFolder(folder: string): () => void {
+  const file = openSqliteFile(join(folder, 'in-use.sqlite'))
+  try {
+    file.exec('PRAGMA locking_mode = EXCLUSIVE')
+    file.exec('BEGIN EXCLUSIVE')
+  } catch {
+    file.close()
+    throw new StartRefused(`Another Legwork server has ${folder} open; use that one, or stop it first.`)
+  }
+  return () => file.close()
+}

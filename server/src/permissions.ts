@@ -1,0 +1,27 @@
+/** What a route lets a person do; every route names one, from the first day on. */
+export type Permission =
+  | 'open'
+  | 'calc'
+  | 'book.read'
+  | 'book.write'
+  | 'papers.read'
+  | 'station.open'
+  | 'workshop.open'
+  | 'rider.erase'
+
+export const permissions: readonly Permission[] = [
+  'open',
+  'calc',
+  'book.read',
+  'book.write',
+  'papers.read',
+  'station.open',
+  'workshop.open',
+  'rider.erase',
+]
+
+declare module 'fastify' {
+  interface FastifyContextConfig {
+    permission?: Permission
+  }
+}

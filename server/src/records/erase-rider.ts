@@ -1,0 +1,103 @@
+/** A rider is taken out of the register and the texts of their jobs out of the book; entries and digests stay. */
+import { randomBytes } from 'node:crypto'
+import { type Id, newId, type Rider } from '@legwork/trade'
+import type { Store } from '../store/store.ts'
+import { readTexts } from './read.ts'
+import { Trouble } from './trouble.ts'
+
+/** @returns how many texts were removed */
+export async function eraseRider(
+  store: Store,
+  workshop: Id,
+  riderId: Id,
+  hand: { person: Id; station: Id },
+  now: Date,
+): Promise<{ removedOn: string; texts: number }> {
+  const at = now.toISOString()
+  return store.write(async (write) => {
+    const row = await write
+      .selectFrom('riders')
+      .selectAll()
+      .where('workshop', '=', workshop)
+      .where('id', '=', riderId)
+      .executeTakeFirst()
+    if (!row)
+      throw new Trouble(404, 'No such rider', [
+        {
+          field: 'rider',
+          code: 'rider.unknown',
+          came: riderId,
+          allowed: 'a rider of this workshop',
+          next: 'Look the rider up.',
+        },
+      ])
+    const opened = await write
+      .selectFrom('entry')
+      .select(['stream', 'body'])
+      .where('workshop', '=', workshop)
+      .where('kind', '=', 'job-opened')
+      .execute()
+    const streams = opened.filter((job) => job.body.includes(riderId)).map((job) => job.stream)
+    const bodies = streams.length
+      ? await write
+          .selectFrom('entry')
+          .select('body')
+          .where('workshop', '=', workshop)
+          .where('stream', 'in', streams)
+          .execute()
+      : []
+    const digests = [...new Set(bodies.flatMap((entry) => entry.body.match(/(?<=")[0-9a-f]{64}(?=")/g) ?? []))]
+    const texts = await readTexts(write, workshop, digests)
+    for (const { digest, text } of texts)
+      if (text !== null)
+        await write
+          .updateTable('entry_text')
+          .set({ content: null, removed_at: at })
+          .where('workshop', '=', workshop)
+          .where('digest', '=', digest)
+          .execute()
+    const name = `removed on ${at.slice(0, 10)}`
+    const blank: Rider = {
+      id: riderId,
+      name,
+      mass: null,
+      posture: null,
+      frontShare: null,
+      hoursPerWeek: null,
+      contact: null,
+    }
+    const body = JSON.stringify(blank)
+    const version = row.version + 1
+    const shop = await write
+      .selectFrom('workshop')
+      .select('last_position')
+      .where('id', '=', workshop)
+      .executeTakeFirstOrThrow()
+    const position = shop.last_position + 1
+    await write
+      .deleteFrom('register_history')
+      .where('workshop', '=', workshop)
+      .where('register', '=', 'riders')
+      .where('id', '=', riderId)
+      .execute()
+    await write
+      .updateTable('riders')
+      .set({ name, mass: null, body, version, changed_at: at, ...hand })
+      .where('workshop', '=', workshop)
+      .where('id', '=', riderId)
+      .execute()
+    const change = { change_id: newId(now.getTime(), randomBytes(10)), position, body, changed_at: at }
+    await write
+      .insertInto('register_history')
+      .values({ workshop, ...hand, register: 'riders', id: riderId, version, ...change })
+      .execute()
+    await write
+      .deleteFrom('search_word')
+      .where('workshop', '=', workshop)
+      .where('kind', '=', 'rider')
+      .where('target', '=', riderId)
+      .execute()
+    await write.updateTable('workshop').set({ last_position: position }).where('id', '=', workshop).execute()
+    return { removedOn: at, texts: texts.filter((text) => text.text !== null).length }
+  })
+}

@@ -1,0 +1,197 @@
+/** Reading the records. */
+import type {
+  EntriesAnswer,
+  EntryChange,
+  JobCard,
+  KeptText,
+  RegisterChange,
+  RegistersAnswer,
+  WorkshopLine,
+} from '@legwork/contract'
+import type { Digest, Id, RegisterName, Stream } from '@legwork/trade'
+import type { Reader } from '../store/store.ts'
+import type { Tables } from '../store/tables.ts'
+import { readStream } from './job-book.ts'
+import { entryOf } from './rows.ts'
+import { wordsOf } from './search-words.ts'
+import { Trouble } from './trouble.ts'
+
+function workshopLine(row: Tables['workshop']): WorkshopLine {
+  return { id: row.id, name: row.name, demo: row.demo === 1, home: row.home === 1, createdAt: row.created_at }
+}
+
+export async function readWorkshops(read: Reader): Promise<WorkshopLine[]> {
+  const rows = await read.selectFrom('workshop').selectAll().orderBy('created_at').execute()
+  return rows.map(workshopLine)
+}
+
+export async function readWorkshop(read: Reader, workshop: Id): Promise<Tables['workshop']> {
+  const row = await read.selectFrom('workshop').selectAll().where('id', '=', workshop).executeTakeFirst()
+  if (row) return row
+  throw new Trouble(404, 'No such workshop', [
+    {
+      field: 'workshop',
+      code: 'workshop.unknown',
+      came: workshop,
+      allowed: 'a workshop of this server',
+      next: 'Ask for the list of workshops.',
+    },
+  ])
+}
+
+/** Every register as it is now; of sheets every revision, because plans rest on old ones. */
+export async function readRegisters(read: Reader, workshop: Id): Promise<RegistersAnswer> {
+  const shop = await readWorkshop(read, workshop)
+  const lines = async (register: RegisterName): Promise<{ version: number; body: never }[]> => {
+    const rows =
+      register === 'sheets'
+        ? await read
+            .selectFrom('register_history')
+            .select(['version', 'body'])
+            .where('workshop', '=', workshop)
+            .where('register', '=', 'sheets')
+            .orderBy('position')
+            .execute()
+        : await read
+            .selectFrom(register)
+            .select(['version', 'body'])
+            .where('workshop', '=', workshop)
+            .orderBy('id')
+            .execute()
+    // Bodies were checked by the schema of their register before they were written.
+    return rows.map((row) => ({ version: row.version, body: JSON.parse(row.body) as never }))
+  }
+  const all = {
+    people: await lines('people'),
+    riders: await lines('riders'),
+    bikes: await lines('bikes'),
+    units: await lines('units'),
+    sheets: await lines('sheets'),
+    instruments: await lines('instruments'),
+    visits: await lines('visits'),
+  } satisfies Record<RegisterName, unknown>
+  return { workshop: workshopLine(shop), position: shop.last_position, ...all }
+}
+
+export async function readTexts(read: Reader, workshop: Id, digests: readonly Digest[]): Promise<KeptText[]> {
+  const found: KeptText[] = []
+  for (let from = 0; from < digests.length; from += 500) {
+    const rows = await read
+      .selectFrom('entry_text')
+      .selectAll()
+      .where('workshop', '=', workshop)
+      .where('digest', 'in', digests.slice(from, from + 500))
+      .execute()
+    for (const row of rows) found.push({ digest: row.digest, text: row.content, removedOn: row.removed_at })
+  }
+  return found
+}
+
+function digestsIn(entries: readonly { body: unknown }[]): Digest[] {
+  return [...new Set(entries.flatMap((entry) => JSON.stringify(entry.body).match(/(?<=")[0-9a-f]{64}(?=")/g) ?? []))]
+}
+
+/** Entries after a position of the workshop, at most `limit`, with their texts. */
+export async function readEntries(read: Reader, workshop: Id, after: number, limit: number): Promise<EntriesAnswer> {
+  const rows = await read
+    .selectFrom('entry')
+    .selectAll()
+    .where('workshop', '=', workshop)
+    .where('position', '>', after)
+    .orderBy('position')
+    .limit(limit)
+    .execute()
+  const entries = rows.map(entryOf)
+  const texts = await readTexts(read, workshop, digestsIn(entries))
+  const shop = await readWorkshop(read, workshop)
+  const position = rows.length < limit ? shop.last_position : (rows.at(-1)?.position ?? after)
+  return { entries, texts, position }
+}
+
+export async function readStreamEntries(
+  read: Reader,
+  workshop: Id,
+  stream: Stream,
+  after: number,
+): Promise<EntriesAnswer> {
+  const entries = await readStream(read, workshop, stream, after)
+  return {
+    entries,
+    texts: await readTexts(read, workshop, digestsIn(entries)),
+    position: entries.at(-1)?.position ?? 0,
+  }
+}
+
+export async function readJobCards(read: Reader, workshop: Id): Promise<{ jobs: JobCard[]; position: number }> {
+  const shop = await readWorkshop(read, workshop)
+  const rows = await read
+    .selectFrom('job_card')
+    .select('card')
+    .where('workshop', '=', workshop)
+    .orderBy('number', 'desc')
+    .execute()
+  // Cards were written by the projection.
+  return { jobs: rows.map((row) => JSON.parse(row.card) as JobCard), position: shop.last_position }
+}
+
+export type Change = { is: 'entry'; change: EntryChange } | { is: 'register'; change: RegisterChange }
+
+/** What happened after a position, entries and register lines, in order. */
+export async function readChanges(read: Reader, workshop: Id, after: number): Promise<Change[]> {
+  const { entries, texts } = await readEntries(read, workshop, after, 500)
+  const lines = await read
+    .selectFrom('register_history')
+    .selectAll()
+    .where('workshop', '=', workshop)
+    .where('position', '>', after)
+    .orderBy('position')
+    .limit(500)
+    .execute()
+  const changes: Change[] = [
+    ...entries.map((entry): Change => {
+      const named = new Set(digestsIn([entry]))
+      const own = texts.filter((text) => named.has(text.digest))
+      return { is: 'entry', change: { position: entry.position, entry, texts: own } }
+    }),
+    ...lines.map(
+      (line): Change => ({
+        is: 'register',
+        change: {
+          position: line.position,
+          register: line.register as RegisterName, // the table checks the name
+          version: line.version,
+          body: JSON.parse(line.body),
+        },
+      }),
+    ),
+  ]
+  return changes.sort((a, b) => a.change.position - b.change.position).slice(0, 500)
+}
+
+export interface Hit {
+  kind: 'unit' | 'rider' | 'job'
+  id: Id | Stream
+}
+
+/** What every word of the query begins. */
+export async function search(read: Reader, workshop: Id, query: string): Promise<Hit[]> {
+  const words = wordsOf(query)
+  if (words.length === 0) return []
+  const found = await Promise.all(
+    words.map((word) =>
+      read
+        .selectFrom('search_word')
+        .select(['kind', 'target'])
+        .where('workshop', '=', workshop)
+        .where('word', 'like', `${word.replaceAll(/[%_]/g, '')}%`)
+        .distinct()
+        .limit(200)
+        .execute(),
+    ),
+  )
+  const [first = [], ...rest] = found
+  return first
+    .filter((hit) => rest.every((hits) => hits.some((other) => other.target === hit.target)))
+    .slice(0, 30)
+    .map((hit) => ({ kind: hit.kind, id: hit.target }))
+}

@@ -1,0 +1,49 @@
+/** Workshops, stations, registers. */
+import { id, person } from '@legwork/contract'
+import type { FastifyInstance } from 'fastify'
+import type { ZodTypeProvider } from 'fastify-type-provider-zod'
+import { z } from 'zod'
+import type { Server } from '../app.ts'
+import { readRegisters, readWorkshops } from '../records/read.ts'
+import { openStation, openWorkshop } from '../records/workshops.ts'
+
+const newWorkshop = z.strictObject({
+  name: z.string().trim().min(1).max(120),
+  home: z.boolean(),
+  demo: z.boolean().default(false),
+  person: person.omit({ id: true }),
+})
+const newStation = z.strictObject({ id, workshop: id, name: z.string().trim().min(1).max(120) })
+export const ofWorkshop = z.object({ workshop: id })
+
+export function workshopRoutes(app: FastifyInstance, { store, clock }: Server): void {
+  const routes = app.withTypeProvider<ZodTypeProvider>()
+  routes.get(
+    '/api/workshops',
+    { config: { permission: 'open' }, schema: { summary: 'The workshops of this server' } },
+    async () => ({
+      workshops: await readWorkshops(store.read),
+    }),
+  )
+  routes.post(
+    '/api/workshops',
+    {
+      config: { permission: 'workshop.open' },
+      schema: { summary: 'Open a workshop with its first person', body: newWorkshop },
+    },
+    async (request, reply) => reply.code(201).send(await openWorkshop(store, request.body, clock())),
+  )
+  routes.post(
+    '/api/stations',
+    { config: { permission: 'station.open' }, schema: { summary: 'Sign a station in', body: newStation } },
+    async (request) => openStation(store, request.body, clock()),
+  )
+  routes.get(
+    '/api/workshops/:workshop/registers',
+    {
+      config: { permission: 'book.read' },
+      schema: { summary: 'Every register, of sheets every revision', params: ofWorkshop },
+    },
+    async (request) => readRegisters(store.read, request.params.workshop),
+  )
+}
