@@ -18,7 +18,10 @@ import {
   type Reading,
   reduceJob,
   type Sheet,
+  type StepId,
   type Stream,
+  saidSoFor,
+  sayMessage,
   springOf,
 } from '@legwork/trade'
 import type { DemoPlaces } from './carry-over.ts'
@@ -185,11 +188,14 @@ function workUntil(job: Begun, until: string, key: string, shop: DemoShop): void
     } else if (next.kind === 'step' && next.step) {
       // The first leg is ticked, the second is left for whoever looks around.
       if (next.step === until && next.leg !== legs[0]) return
-      const figure = procedureSteps[next.step as keyof typeof procedureSteps].figure // a step of the plan has a procedure
+      const { figure, acts } = procedureSteps[next.step as StepId] // a step of the plan has a procedure
       const reading = stepReading(figure, next.leg, job.sheet, shop)
       const wrenchSet = figure === 'foot-torque' && reading ? (reading.value * 0.245) / 0.275 : null
-      job.write('step-done', { step: next.step, leg: next.leg, reading, wrenchSet, saidSo: [] })
-    } else throw new Error(`demo: ${key} asks for ${next.kind}`)
+      job.write('step-done', { step: next.step, leg: next.leg, reading, wrenchSet, saidSo: [...saidSoFor(acts)] })
+    } else {
+      const contested = job.state().contested.map((one) => `${one.kind} ${one.gate}: ${sayMessage(one.because)}`)
+      throw new Error(`demo: ${key} asks for ${next.kind} ${next.item ?? ''} (${contested.join('; ')})`)
+    }
   }
   throw new Error(`demo: ${key} never came to ${until}`)
 }
