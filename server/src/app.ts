@@ -8,6 +8,7 @@ import type { Clock } from './clock.ts'
 import { permissions } from './permissions.ts'
 import { useProblems } from './problems.ts'
 import { bookRoutes } from './routes/book.ts'
+import { calcRoutes } from './routes/calc.ts'
 import { changesRoute } from './routes/changes.ts'
 import { demoRoute } from './routes/demo.ts'
 import { healthRoute } from './routes/health.ts'
@@ -75,6 +76,7 @@ export async function buildApp(options: AppOptions): Promise<FastifyInstance> {
   workshopRoutes(app, server)
   bookRoutes(app, server)
   changesRoute(app, server)
+  calcRoutes(app)
   demoRoute(app, server)
   app.get('/api/openapi.json', { config: { permission: 'open' }, schema: { hide: true } }, () => app.swagger())
   if (options.pages) await pagesRoutes(app, options.pages)

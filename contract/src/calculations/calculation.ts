@@ -1,0 +1,111 @@
+/** A named computation of the contract: schema, function, units, what it rests on, an example. */
+import type { RefusedField } from '@legwork/engine'
+import { Refusal } from '@legwork/engine'
+import { z } from 'zod'
+
+export type Group = 'Spring and load' | 'Air' | 'Torque'
+
+export interface Calculation {
+  name: string
+  group: Group
+  title: string
+  summary: string
+  /** As it is printed in a handbook. */
+  formula: string
+  sources: readonly string[]
+  /** Where it holds. */
+  range: string
+  input: z.ZodType
+  /** Unit of every numeric path out, `[]` for each of a list. */
+  units: Readonly<Record<string, string>>
+  example: Readonly<Record<string, unknown>>
+  run: (input: unknown) => unknown
+  assumptions: (input: unknown) => readonly string[]
+}
+
+/** Ties a schema to its function, so that the function takes what the schema gives. */
+export function calculation<S extends z.ZodType>(made: {
+  name: string
+  group: Group
+  title: string
+  summary: string
+  formula: string
+  sources: readonly string[]
+  range: string
+  input: S
+  units: Readonly<Record<string, string>>
+  example: Readonly<Record<string, unknown>>
+  run: (input: z.output<S>) => object
+  assumptions?: (input: z.output<S>) => readonly string[]
+}): Calculation {
+  const { run, assumptions, ...rest } = made
+  return {
+    ...rest,
+    // `runCalculation` hands over what this very schema gave.
+    run: (input) => run(input as z.output<S>),
+    assumptions: (input) => assumptions?.(input as z.output<S>) ?? [],
+  }
+}
+
+export type Answer = { ok: true; output: Record<string, unknown> } | { ok: false; errors: readonly RefusedField[] }
+
+function pathOf(path: readonly PropertyKey[]): string {
+  return path.reduce<string>(
+    (all, key) => (typeof key === 'number' ? `${all}[${key}]` : all === '' ? String(key) : `${all}.${String(key)}`),
+    '',
+  )
+}
+
+function at(value: unknown, path: readonly PropertyKey[]): unknown {
+  return path.reduce<unknown>(
+    (here, key) => (here !== null && typeof here === 'object' ? Reflect.get(here, key) : undefined),
+    value,
+  )
+}
+
+function shown(value: unknown): string {
+  if (value === undefined) return 'missing'
+  const text = JSON.stringify(value) ?? String(value)
+  return text.length > 60 ? `${text.slice(0, 57)}…` : text
+}
+
+/** What a schema found wrong, as fields refused by the engine's own form. */
+export function refusedFields(error: z.ZodError, input: unknown): RefusedField[] {
+  return error.issues.flatMap((issue): RefusedField[] => {
+    const field = pathOf(issue.path)
+    if (issue.code === 'custom' && issue.params?.refused) return [{ field, ...issue.params.refused }]
+    if (issue.code === 'unrecognized_keys')
+      return issue.keys.map((key) => ({
+        field: pathOf([...issue.path, key]),
+        code: 'unknown-field',
+        came: 'a field nobody asked for',
+        allowed: 'the fields listed by `GET /api/calc`',
+        next: 'Leave it out, or look for its right name.',
+      }))
+    const came = at(input, issue.path)
+    const allowed = issue.message
+    const code = came === undefined ? 'missing' : 'not-allowed'
+    return [{ field: field || 'input', code, came: shown(came), allowed, next: 'Send what is allowed there.' }]
+  })
+}
+
+/** Runs one calculation on whatever came in. Never throws for a wrong input. */
+export function runChecked(one: Calculation, input: unknown): Answer {
+  const checked = one.input.safeParse(input)
+  if (!checked.success) return { ok: false, errors: refusedFields(checked.error, input) }
+  try {
+    // Every calculation gives an object.
+    const output = one.run(checked.data) as Record<string, unknown>
+    return { ok: true, output: { ...output, units: one.units, assumptions: one.assumptions(checked.data) } }
+  } catch (trouble) {
+    if (trouble instanceof Refusal) return { ok: false, errors: trouble.errors }
+    throw trouble
+  }
+}
+
+/** A calculation as `GET /api/calc` tells of it. */
+export function describeCalculation(one: Calculation): Record<string, unknown> {
+  const { name, group, title, summary, formula, sources, range, units, example } = one
+  const schema = z.toJSONSchema(one.input, { io: 'input' })
+  return { name, group, title, summary, formula, sources, range, units, example, schema }
+}

@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest'
+import { calculations, describeCalculation, runCalculation } from './index.ts'
+
+describe.each(Object.values(calculations))('$name', (one) => {
+  it('answers its own example, every number with a unit', () => {
+    const answer = runCalculation(one.name, one.example)
+    if (!answer.ok) throw new Error(JSON.stringify(answer.errors))
+    const { units, assumptions, ...output } = answer.output
+    expect(Array.isArray(assumptions) && assumptions.length > 0).toBe(true)
+    const paths: string[] = []
+    const look = (value: unknown, path: string): void => {
+      if (typeof value === 'number') {
+        expect(Number.isFinite(value)).toBe(true)
+        paths.push(path)
+      } else if (Array.isArray(value)) for (const inner of value) look(inner, `${path}[]`)
+      else if (value !== null && typeof value === 'object')
+        for (const [key, inner] of Object.entries(value)) look(inner, path === '' ? key : `${path}.${key}`)
+    }
+    look(output, '')
+    expect(Object.keys(one.units).sort()).toEqual([...new Set(paths)].sort())
+    expect(units).toEqual(one.units)
+  })
+
+  it('refuses an unknown field by its name', () => {
+    const answer = runCalculation(one.name, { ...one.example, colour: 'red' })
+    expect(answer.ok).toBe(false)
+  })
+
+  it('tells of itself with a schema', () => {
+    expect(describeCalculation(one)).toMatchObject({ name: one.name, schema: expect.any(Object) })
+  })
+})
+
+it('gives the worked example of FAA AC 43.13-1B, figure 7-2 form (figure number from memory): 135 in·lb, 10 in, 1.5 in -> 117.39', () => {
+  const answer = runCalculation('torque', { wanted: '135 in·lbf', wrenchLength: '10 in', adapterLength: '1.5 in' })
+  if (!answer.ok) throw new Error('refused')
+  const inchPound = 0.1129848290276167
+  expect(Math.abs(Number(answer.output.set) / inchPound - 117.39)).toBeLessThanOrEqual(0.005)
+})
+
+it('names field, value, what is allowed and what to do', () => {
+  const answer = runCalculation('torque', { wanted: '5', wrenchLength: '245 mm', adapterLength: '30 mm' })
+  expect(answer).toMatchObject({ ok: false, errors: [{ field: 'wanted', code: 'needs-measure', came: '"5"' }] })
+})
