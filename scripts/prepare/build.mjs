@@ -58,7 +58,8 @@ export async function build(stale) {
       await bundle.make(fresh)
     } catch (error) {
       rmSync(fresh, { recursive: true, force: true })
-      throw new Trouble(`building ${bundle.name} failed: ${error.message}`)
+      const [what] = error.message.split('\n    at ')
+      throw new Trouble(`building ${bundle.name} failed: ${what}`)
     }
     writeFileSync(join(fresh, '.prepared.json'), `${JSON.stringify({ sources })}\n`)
     rmSync(folder, { recursive: true, force: true })
