@@ -5,6 +5,7 @@ import type { Rule } from './asked.ts'
 const says = (id: Rule['id'], because: Message, act: Message) => ({ gate: id, because, act })
 const psi = (pascal: number): number => Math.round(pascal / 6894.757293168)
 const mm = (metre: number): number => Math.round(metre * 1e4) / 10
+const sideOf = (off: number | null) => ((off ?? 0) < 0 ? 'short' : 'over')
 const leaving = ['ready', 'handed-over'] as const
 /** Warm air settles (common practice, no source). */
 export const settleMinutes = 15
@@ -71,7 +72,11 @@ export const finishingRules: readonly Rule[] = [
         if (facts.travel === 'unmeasured')
           return says('R26', message('gate.R26.travel'), message('gate.R26.travel.act'))
         return facts.travel === 'outside'
-          ? says('R26', message('gate.R26.travel-off', { off: mm(off.travel ?? 0) }), message('gate.R26.travel.act'))
+          ? says(
+              'R26',
+              message(`gate.R26.travel-${sideOf(off.travel)}`, { off: mm(Math.abs(off.travel ?? 0)) }),
+              message('gate.R26.travel.act'),
+            )
           : null
       }
       if (facts.springSide === 'untouched' || facts.length === 'within') return null
@@ -79,7 +84,11 @@ export const finishingRules: readonly Rule[] = [
       if (facts.length === 'unmeasured') return says('R26', message('gate.R26.length'), act)
       if (facts.length === 'cannot-tell') return says('R26', message('gate.R26.length-unjudged'), act)
       const allowed = mm(off.lengthAllowed)
-      return says('R26', message('gate.R26.length-off', { off: mm(off.length ?? 0), allowed }), act)
+      return says(
+        'R26',
+        message(`gate.R26.length-${sideOf(off.length)}`, { off: mm(Math.abs(off.length ?? 0)), allowed }),
+        act,
+      )
     },
   },
   {
