@@ -1,0 +1,88 @@
+/** Asking the server: JSON in and out, a problem document where it refuses. */
+import {
+  type Delivery,
+  type DeliveryAnswer,
+  deliveryAnswer,
+  type EntriesAnswer,
+  type Problem,
+  problem,
+  type RegistersAnswer,
+  type WorkshopLine,
+} from '@legwork/contract'
+import type { Id, Measures, Person, Role } from '@legwork/trade'
+
+/** The server answered, and refused. */
+export class Refused extends Error {
+  override readonly name = 'Refused'
+  readonly status: number
+  readonly problem: Problem | null
+
+  constructor(status: number, said: Problem | null) {
+    super(said?.detail ?? `HTTP ${status}`)
+    this.status = status
+    this.problem = said
+  }
+}
+
+async function refusalOf(answer: Response): Promise<Refused> {
+  const said = problem.safeParse(await answer.json().catch(() => null))
+  return new Refused(answer.status, said.success ? said.data : null)
+}
+
+async function ask(method: 'GET' | 'POST', path: string, body?: unknown, signal?: AbortSignal): Promise<Response> {
+  const answer = await fetch(path, {
+    method,
+    headers: body === undefined ? {} : { 'content-type': 'application/json' },
+    body: body === undefined ? null : JSON.stringify(body),
+    signal: signal ?? null,
+  })
+  if (!answer.ok) throw await refusalOf(answer)
+  return answer
+}
+
+/** The server and these pages are built from one contract; what it answers is taken at its word. */
+async function json<Answer>(answer: Promise<Response>): Promise<Answer> {
+  return (await (await answer).json()) as Answer
+}
+
+const inWorkshop = (workshop: Id) => `/api/workshops/${encodeURIComponent(workshop)}`
+
+export interface NewWorkshop {
+  name: string
+  home: boolean
+  person: { name: string; initials: string; role: Role; measures: Measures }
+}
+export interface SearchHit {
+  kind: 'unit' | 'rider' | 'job'
+  id: string
+  title: string
+  detail: string
+}
+
+export const api = {
+  workshops: () => json<{ workshops: WorkshopLine[] }>(ask('GET', '/api/workshops')),
+  startWorkshop: (workshop: NewWorkshop) =>
+    json<{ workshop: { id: Id; name: string; demo: boolean }; person: Person }>(
+      ask('POST', '/api/workshops', workshop),
+    ),
+  demo: () => json<{ workshop: { id: Id; name: string } }>(ask('POST', '/api/demo', {})),
+  station: (station: { id: Id; workshop: Id; name: string }) =>
+    json<{ station: { id: Id; name: string }; deliveredNo: number }>(ask('POST', '/api/stations', station)),
+  registers: (workshop: Id) => json<RegistersAnswer>(ask('GET', `${inWorkshop(workshop)}/registers`)),
+  entries: (workshop: Id, after: number, limit: number) =>
+    json<EntriesAnswer>(ask('GET', `${inWorkshop(workshop)}/entries?after=${after}&limit=${limit}`)),
+  deliver: async (workshop: Id, delivery: Delivery): Promise<DeliveryAnswer> =>
+    deliveryAnswer.parse(await json(ask('POST', `${inWorkshop(workshop)}/deliveries`, delivery))),
+  search: (workshop: Id, words: string, signal?: AbortSignal) =>
+    json<{ hits: SearchHit[] }>(
+      ask('GET', `${inWorkshop(workshop)}/search?q=${encodeURIComponent(words)}`, undefined, signal),
+    ),
+  /** Server's clock less this station's [ms], by the middle of the asking. */
+  clockOffset: async (): Promise<number> => {
+    const before = Date.now()
+    const answer = await json<{ ok: boolean; now?: string }>(ask('GET', '/healthz'))
+    return answer.now ? Date.parse(answer.now) - (before + Date.now()) / 2 : 0
+  },
+  changes: (workshop: Id, after: number) => `${inWorkshop(workshop)}/changes?after=${after}`,
+}
+export type Api = typeof api

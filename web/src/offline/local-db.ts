@@ -1,0 +1,98 @@
+/** The station's own database, one for each workshop: IndexedDB, every write on the disk before it is called kept. */
+import type { KeptText } from '@legwork/contract'
+import type { AnyBookEntry } from '@legwork/trade'
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
+import { type Change, emptyMeta, type KeptRegister, type Meta, type OutboxLine, type RefusedLine } from './lines.ts'
+
+interface LocalSchema extends DBSchema {
+  meta: { key: string; value: unknown }
+  outbox: { key: number; value: OutboxLine }
+  refused: { key: number; value: RefusedLine }
+  book: { key: string; value: AnyBookEntry }
+  registers: { key: string; value: KeptRegister }
+  texts: { key: string; value: KeptText }
+}
+export type LocalDb = IDBPDatabase<LocalSchema>
+
+const storeNames = ['meta', 'outbox', 'refused', 'book', 'registers', 'texts'] as const
+/** Relaxed durability answers before the bytes are on the disk: a tablet that loses power then loses what it called kept. */
+const strictly = { durability: 'strict' } as const
+
+export function openLocalDb(workshop: string): Promise<LocalDb> {
+  return openDB<LocalSchema>(`legwork-${workshop}`, 1, {
+    upgrade(db) {
+      db.createObjectStore('meta')
+      db.createObjectStore('outbox', { keyPath: 'stationNo' })
+      db.createObjectStore('refused', { keyPath: 'stationNo' })
+      db.createObjectStore('book', { keyPath: 'id' })
+      db.createObjectStore('registers', { keyPath: 'key' })
+      db.createObjectStore('texts', { keyPath: 'digest' })
+    },
+  })
+}
+
+export interface Everything {
+  meta: Meta
+  outbox: OutboxLine[]
+  refused: RefusedLine[]
+  book: AnyBookEntry[]
+  registers: KeptRegister[]
+  texts: KeptText[]
+}
+
+/** All that a station has, as it was when the transaction began. */
+export async function readEverything(db: LocalDb): Promise<Everything> {
+  const tx = db.transaction(storeNames)
+  const [names, values, outbox, refused, book, registers, texts] = await Promise.all([
+    tx.objectStore('meta').getAllKeys(),
+    tx.objectStore('meta').getAll(),
+    tx.objectStore('outbox').getAll(),
+    tx.objectStore('refused').getAll(),
+    tx.objectStore('book').getAll(),
+    tx.objectStore('registers').getAll(),
+    tx.objectStore('texts').getAll(),
+  ])
+  await tx.done
+  const said = Object.fromEntries(names.map((name, index) => [name, values[index]]))
+  return { meta: { ...emptyMeta, ...said }, outbox, refused, book, registers, texts }
+}
+
+function writeTransaction(db: LocalDb) {
+  return db.transaction(storeNames, 'readwrite', strictly)
+}
+type WriteTransaction = ReturnType<typeof writeTransaction>
+
+function putChange(tx: WriteTransaction, change: Change): void {
+  const put = <Name extends (typeof storeNames)[number]>(name: Name) => tx.objectStore(name)
+  for (const entry of change.entries ?? []) put('book').put(entry)
+  for (const text of change.texts ?? []) put('texts').put(text)
+  for (const line of change.registers ?? []) put('registers').put(line)
+  for (const line of change.kept ?? []) put('outbox').put(line)
+  for (const number of change.left ?? []) put('outbox').delete(number)
+  for (const line of change.refused ?? []) put('refused').put(line)
+  for (const number of change.readAway ?? []) put('refused').delete(number)
+  for (const [name, value] of Object.entries(change.meta ?? {})) put('meta').put(value, name)
+}
+
+/** Writes a change in one transaction; it is on the disk when the promise is kept. */
+export async function commitChange(db: LocalDb, change: Change): Promise<void> {
+  const tx = writeTransaction(db)
+  putChange(tx, change)
+  await tx.done
+}
+
+/** Puts lines into the outbox; their numbers are given in the same transaction, so that two pages never give one twice. */
+export async function appendLines(
+  db: LocalDb,
+  make: (firstNo: number) => readonly OutboxLine[],
+  texts: readonly KeptText[],
+): Promise<Change> {
+  const tx = writeTransaction(db)
+  const stored = await tx.objectStore('meta').get('lastNo')
+  const last = typeof stored === 'number' ? stored : 0
+  const kept = make(last + 1)
+  const change: Change = { kept, texts, meta: { lastNo: last + kept.length } }
+  putChange(tx, change)
+  await tx.done
+  return change
+}

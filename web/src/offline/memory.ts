@@ -1,0 +1,105 @@
+/** All that a station has, in memory: what pages read. Changed only by what is on the disk already. */
+import type { KeptText } from '@legwork/contract'
+import type { AnyBookEntry, AnyEntry, Digest, Id, RegisterName, Registers, Stream } from '@legwork/trade'
+import { type Change, type KeptRegister, keyOf, type Meta, type OutboxLine, type RefusedLine } from './lines.ts'
+import type { Everything } from './local-db.ts'
+
+/** A register's line, with how it stands: still in the outbox or in the shop's book. */
+export interface RegisterEntry<R extends RegisterName> {
+  body: Registers[R]
+  version: number
+  kept: boolean
+}
+
+export class Memory {
+  meta: Meta
+  readonly outbox = new Map<number, OutboxLine>()
+  readonly refused = new Map<number, RefusedLine>()
+  readonly #book = new Map<Id, AnyBookEntry>()
+  readonly #registers = new Map<string, KeptRegister>()
+  readonly texts = new Map<Digest, KeptText>()
+  #streams = new Map<Stream, readonly AnyEntry[]>()
+  #lists = new Map<RegisterName, unknown>()
+  /** Goes up with every change: what was worked out before it may be old. */
+  version = 0
+
+  constructor(all: Everything) {
+    this.meta = all.meta
+    this.apply({
+      entries: all.book,
+      texts: all.texts,
+      registers: all.registers,
+      kept: all.outbox,
+      refused: all.refused,
+    })
+  }
+
+  apply(change: Change): void {
+    for (const entry of change.entries ?? []) this.#book.set(entry.id, entry)
+    for (const text of change.texts ?? []) this.texts.set(text.digest, text)
+    for (const line of change.registers ?? []) {
+      const had = this.#registers.get(line.key)
+      if (!had || had.version <= line.version) this.#registers.set(line.key, line)
+    }
+    for (const line of change.kept ?? []) this.outbox.set(line.stationNo, line)
+    for (const number of change.left ?? []) this.outbox.delete(number)
+    for (const line of change.refused ?? []) this.refused.set(line.stationNo, line)
+    for (const number of change.readAway ?? []) this.refused.delete(number)
+    this.meta = { ...this.meta, ...change.meta }
+    this.#streams = new Map()
+    this.#lists = new Map()
+    this.version += 1
+  }
+
+  /** Lines not sent yet, in the station's order. */
+  get unsent(): readonly OutboxLine[] {
+    return [...this.outbox.values()].sort((a, b) => a.stationNo - b.stationNo)
+  }
+
+  #sortStreams(): void {
+    const streams = new Map<Stream, AnyEntry[]>()
+    const add = (entry: AnyEntry) => streams.set(entry.stream, [...(streams.get(entry.stream) ?? []), entry])
+    for (const entry of [...this.#book.values()].sort((a, b) => a.seq - b.seq)) add(entry)
+    for (const line of this.unsent)
+      if (line.is === 'entry' && !this.#book.has(line.draft.id)) add({ ...line.draft, seq: null, receivedAt: null })
+    this.#streams = streams
+  }
+
+  /** A stream's entries: the server's order, then this station's own unsent ones. The same array until something changes. */
+  entriesOf(stream: Stream): readonly AnyEntry[] {
+    if (this.#streams.size === 0) this.#sortStreams()
+    return this.#streams.get(stream) ?? none
+  }
+
+  get streams(): readonly Stream[] {
+    if (this.#streams.size === 0) this.#sortStreams()
+    return [...this.#streams.keys()]
+  }
+
+  lastSeqOf(stream: Stream): number {
+    return this.entriesOf(stream).reduce((last, { seq }) => Math.max(last, seq ?? 0), 0)
+  }
+
+  /** A register as it stands here: the server's lines, overwritten by what is still in the outbox. */
+  register<R extends RegisterName>(name: R): readonly RegisterEntry<R>[] {
+    const had = this.#lists.get(name)
+    // A list is stored under the name of its own register only.
+    if (had) return had as readonly RegisterEntry<R>[]
+    const lines = new Map<string, unknown>()
+    for (const { key, register, version, body } of this.#registers.values())
+      if (register === name) lines.set(key, { body, version, kept: false })
+    for (const line of this.unsent)
+      if (line.is === 'register' && line.register === name)
+        lines.set(keyOf(name, line.body), { body: line.body, version: line.seenVersion, kept: true })
+    // Every line put in above has the register `name`, so its body is of that register.
+    const list = [...lines.values()] as readonly RegisterEntry<R>[]
+    this.#lists.set(name, list)
+    return list
+  }
+
+  versionOf(register: RegisterName, body: Registers[RegisterName]): number {
+    return this.#registers.get(keyOf(register, body))?.version ?? 0
+  }
+}
+
+const none: readonly AnyEntry[] = []
