@@ -2,6 +2,7 @@
 import { type Facts, legFacts, putBackItems } from '../gates/facts.ts'
 import type { FactChanges, FactNeeds, ProcedureStep } from '../procedures/procedure.ts'
 import { isStepId, procedureSteps } from '../procedures/procedures.ts'
+import type { Sheet } from '../sheets/sheet.ts'
 import { type AnyEntry, type Leg, legs } from './entry.ts'
 import type { StepState } from './job-state.ts'
 import { doneAt, factsFor, madeBy, type Progress, sheetOf } from './progress.ts'
@@ -30,6 +31,14 @@ export function unmet(facts: Facts, needs: FactNeeds, leg: Leg | null): string |
   const all = facts as unknown as Readonly<Record<string, string>> // names come from data here
   const found = expanded(needs, leg).find(([name, values]) => !(values as readonly string[]).includes(all[name] ?? ''))
   return found ? found[0] : null
+}
+
+/** The same with what a fastener behind the knob needs besides. */
+export function unmetOn(facts: Facts, step: ProcedureStep, leg: Leg | null, sheet: Sheet | null): string | null {
+  const plain = unmet(facts, step.needs, leg)
+  const { needsBehind } = step
+  if (plain !== null || !needsBehind || !leg || sheet?.legs?.[leg].fixing !== needsBehind.fixing) return plain
+  return unmet(facts, needsBehind.needs, leg)
 }
 
 /** Whether everything that the step makes is so. */

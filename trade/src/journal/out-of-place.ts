@@ -3,10 +3,10 @@ import { isWaivable } from '../gates/rules.ts'
 import type { ProcedureStep } from '../procedures/procedure.ts'
 import { isStepId, procedureSteps } from '../procedures/procedures.ts'
 import { type Message, message } from '../words/words.ts'
-import { holds, isComplete, unmet } from './apply-step.ts'
+import { holds, isComplete, unmetOn } from './apply-step.ts'
 import type { AnyEntry, EntryKind, Leg } from './entry.ts'
 import type { Blocked } from './job-state.ts'
-import { doneAt, factsFor, type Progress } from './progress.ts'
+import { doneAt, factsFor, type Progress, sheetOf } from './progress.ts'
 import { decides } from './replay-order.ts'
 
 export type OutOfPlace = Blocked & { code: string; field: string }
@@ -65,7 +65,7 @@ export function stepOutOfPlace(
     )
   if (planned.done[leg ?? 'once'] && holds(facts, step, leg))
     return out('step.already-done', 'body.step', message('refused.already-done'), message('refused.already-done.act'))
-  const missing = unmet(facts, step.needs, leg)
+  const missing = unmetOn(facts, step, leg, sheetOf(progress))
   if (missing === null) return null
   if (missing === 'pressureToFill')
     return out('set-up.missing', 'body.step', message('refused.needs-set-up'), message('refused.needs-set-up.act'))

@@ -1,5 +1,6 @@
 /** Procedures as data: what a step needs, makes and spoils, what it is done with, and what is recorded. */
 import type { FactValue, LegFact, UnitFact } from '../gates/facts.ts'
+import type { FootFixing } from '../sheets/sheet.ts'
 
 /** What a hand does in a step, in the words of the ordering rules: gates guard acts, not single steps. */
 export type Act =
@@ -65,6 +66,8 @@ export interface ProcedureStep {
   acts: readonly Act[]
   /** What must be so for the step to be possible at all; what makes it safe is the gates' matter. */
   needs: FactNeeds
+  /** What it needs besides on a leg with this fastener. */
+  needsBehind?: { fixing: FootFixing; needs: FactNeeds }
   makes: FactChanges
   /** Facts that no longer hold afterwards. */
   spoils?: FactChanges
