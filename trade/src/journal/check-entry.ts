@@ -5,9 +5,10 @@ import type { AnyEntry, AnyEntryDraft, Instant } from './entry.ts'
 import type { Blocked, EntryCheck, JobContext, JobState } from './job-state.ts'
 import { isTakenWhenStopped, type OutOfPlace, outOfPlace } from './out-of-place.ts'
 import { doneAt, type Progress } from './progress.ts'
+import type { EntryRefusalCode } from './refusal-codes.ts'
 import { decides } from './replay-order.ts'
 
-function refusal(blocked: Blocked, code: string, field: string, came: string): EntryCheck {
+function refusal(blocked: Blocked, code: EntryRefusalCode, field: string, came: string): EntryCheck {
   const { gate, because, act } = blocked
   return {
     ok: false,
@@ -41,7 +42,7 @@ function cameOf(draft: AnyEntryDraft): string {
   }
 }
 
-function out(code: string, field: string, because: Blocked['because'], act: Blocked['act']): OutOfPlace {
+function out(code: EntryRefusalCode, field: string, because: Blocked['because'], act: Blocked['act']): OutOfPlace {
   return { gate: null, code, field, because, act }
 }
 
@@ -138,6 +139,11 @@ export function checkEntry(
   }
   const shut = shutFor(progress, entry)
   return shut
-    ? refusal(shut, `gate.${shut.gate}`, entry.kind === 'step-done' ? 'body.step' : 'kind', came)
+    ? refusal(
+        shut,
+        shut.gate ? `gate.${shut.gate}` : 'step.needs',
+        entry.kind === 'step-done' ? 'body.step' : 'kind',
+        came,
+      )
     : { ok: true }
 }

@@ -20,6 +20,7 @@ import type {
   Reading,
   SnapshotItem,
 } from './entry.ts'
+import type { EntryRefusalCode } from './refusal-codes.ts'
 
 /** What the entries do not say themselves. */
 export interface JobContext {
@@ -193,7 +194,7 @@ export type EntryCheck =
   | {
       ok: false
       gate: GateId | null
-      code: string
+      code: EntryRefusalCode
       field: string
       came: string
       allowed: string

@@ -7,11 +7,12 @@ import { holds, isComplete, unmetOn } from './apply-step.ts'
 import type { AnyEntry, EntryKind, Leg } from './entry.ts'
 import type { Blocked } from './job-state.ts'
 import { doneAt, factsFor, type Progress, sheetOf } from './progress.ts'
+import type { EntryRefusalCode } from './refusal-codes.ts'
 import { decides } from './replay-order.ts'
 
-export type OutOfPlace = Blocked & { code: string; field: string }
+export type OutOfPlace = Blocked & { code: EntryRefusalCode; field: string }
 
-const out = (code: string, field: string, because: Message, act: Message): OutOfPlace => ({
+const out = (code: EntryRefusalCode, field: string, because: Message, act: Message): OutOfPlace => ({
   gate: null,
   code,
   field,
