@@ -1,0 +1,158 @@
+/** Gates met in a real job, with what they say. The rules are common practice, no source. */
+import { describe, expect, it } from 'vitest'
+import type { Sheet } from '../sheets/sheet.ts'
+import type { EntryCheck } from './job-state.ts'
+import { psi, reading, sheetOfDemo, text, WrittenJob } from './written-job.ts'
+
+const said = (check: EntryCheck): string => (check.ok ? 'taken' : check.allowed)
+const kept = (job: WrittenJob, item: 'length' | 'pressure' | 'rebound', value: number | null = 1) =>
+  job.try('snapshot-kept', {
+    item,
+    reading: value === null ? null : reading(value, 'm'),
+    photos: [],
+    notKnownBecause: value === null ? text : null,
+  })
+
+describe('snapshot before change (R2)', () => {
+  it('keeps length, ring and photos before the pump goes on, and the pressure before a knob is turned', () => {
+    const job = new WrittenJob().open()
+    expect(said(kept(job, 'pressure'))).toContain('Missing: Length at rest.')
+    expect(kept(job, 'length').ok).toBe(true)
+    expect(kept(job, 'rebound')).toMatchObject({ gate: 'R2' })
+    expect(kept(job, 'pressure', null).ok).toBe(true) // flat: not known, because …
+    expect(job.state.facts['snapshot.pressure']).toBe('not-known')
+  })
+
+  it('lets no air out before it is complete', () => {
+    const job = new WrittenJob().open().lookOver()
+    job.plan()
+    expect(job.tick('air-out')).toMatchObject({ ok: false, gate: 'R2' })
+    job.keepSnapshot()
+    expect(job.tick('air-out').ok).toBe(true)
+  })
+})
+
+describe('chassis first (R1)', () => {
+  it('sells nothing before every part is looked at', () => {
+    const job = new WrittenJob().open().keepSnapshot()
+    expect(said(job.plan())).toContain('Not looked at: Crown.')
+  })
+})
+
+describe('air by steps (R17)', () => {
+  it('takes a quarter, then half, then the rest, and about so much', () => {
+    const job = new WrittenJob().ready().workUntil('fill-quarter')
+    expect(job.tick('fill-quarter')).toMatchObject({ ok: false, code: 'set-up.missing' })
+    expect(job.state.next.kind).toBe('set-up')
+    job.setUp()
+    expect(said(job.tick('fill-half'))).toContain('Next is a quarter.')
+    const much = job.tick('fill-quarter', null, { reading: reading(60 * psi, 'Pa') })
+    expect(said(much)).toBe('60 psi is more than a quarter of 88 psi. Let some out; strokes first.')
+    expect(job.tick('fill-quarter').ok).toBe(true)
+    expect(said(job.tick('fill-target'))).toContain('Next is half.')
+    expect(job.tick('fill-half').ok).toBe(true)
+    expect(job.tick('fill-target').ok).toBe(true)
+  })
+})
+
+describe('the sheet decides (R24)', () => {
+  it.each([
+    ['common-practice', false],
+    ['rider-said', false],
+    ['worked-out', false],
+    ['measured-here', true],
+    ['makers-sheet', true],
+  ] as const)('a bath oil by %s is good enough: %s', (kind, good) => {
+    const sheet = sheetOfDemo('U01')
+    const { legs } = sheet
+    if (!legs?.left.bathOil) throw new Error('U01 has both')
+    const bathOil = { ...legs.left.bathOil, source: { ...legs.left.bathOil.source, kind } }
+    const job = new WrittenJob({ ...sheet, legs: { ...legs, left: { ...legs.left, bathOil } } })
+    job.open().keepSnapshot().lookOver()
+    const check = job.plan()
+    expect(check.ok).toBe(good)
+    if (!good) expect(said(check)).toContain('about: bath oil, left.')
+  })
+
+  it('takes no plan on a revision that is not here', () => {
+    const job = new WrittenJob().open().keepSnapshot().lookOver()
+    const here: Sheet = { ...job.sheet, revision: 'D' }
+    const check = job.try('plan-agreed', {
+      services: ['lower-legs'],
+      sheet: { id: here.id, revision: here.revision },
+      steps: [],
+      answer: 'yes',
+      declined: [],
+      answeredBy: 'rider',
+    })
+    expect(check.ok).toBe(false)
+  })
+})
+
+describe('maximum pressure (R27)', () => {
+  it('is asked from the unit where the sheet has none, and then holds', () => {
+    const job = new WrittenJob({ ...sheetOfDemo('U01'), maxPressure: null }).ready().workUntil('fill-quarter')
+    job.setUp()
+    expect(said(job.tick('fill-quarter'))).toContain('Read it off the unit')
+    expect(job.state.next).toMatchObject({ kind: 'measure', item: 'maximum-pressure' })
+    job.put('measured', { what: 'maximum-pressure', leg: null, phase: 'during', reading: reading(85 * psi, 'Pa') })
+    expect(said(job.tick('fill-quarter'))).toBe('The maximum is 85 psi by its sheet; 88 psi is above it.')
+    expect(job.setUp(84 * psi).ok).toBe(true)
+    expect(job.tick('fill-quarter').ok).toBe(true)
+    expect(job.write(86 * psi)).toMatchObject({ ok: false, gate: 'R27' })
+  })
+})
+
+describe('travel and length (R26)', () => {
+  it('takes no air before the travel is measured and right', () => {
+    const job = new WrittenJob().ready().workUntil('travel-air-out')
+    job.setUp()
+    expect(job.tick('travel-air-out', null, { reading: null }).ok).toBe(true)
+    expect(said(job.tick('fill-quarter'))).toBe('No air before the travel is measured without it.')
+    job.tick('travel-air-out', null, { reading: reading(0.136, 'm') })
+    expect(said(job.tick('fill-quarter'))).toContain('The travel is 14 mm short of the sheet’s')
+    job.tick('travel-air-out', null, { reading: reading(0.148, 'm') })
+    expect(job.tick('fill-quarter').ok).toBe(true)
+  })
+})
+
+describe('before the unit leaves (R22, R23, R25)', () => {
+  const worked = () => {
+    const job = new WrittenJob().ready().workUntil()
+    job.put('measured', { what: 'free-length', leg: null, phase: 'done', reading: reading(0.165, 'm') })
+    return job
+  }
+  const leak = (job: WrittenJob, what: 'leak-down-start' | 'leak-down-end', after: number) =>
+    job.try('measured', { what, leg: null, phase: 'done', reading: reading(88 * psi, 'Pa') }, { after })
+
+  it('a leak-down waits 15 min after filling and is finished', () => {
+    const job = worked()
+    expect(said(leak(job, 'leak-down-start', 4))).toContain('to wait.')
+    expect(leak(job, 'leak-down-start', 15).ok).toBe(true)
+    job.write()
+    job.putBack()
+    expect(said(job.handOver())).toContain('It is running.')
+    expect(leak(job, 'leak-down-end', 24 * 60).ok).toBe(true)
+    expect(job.handOver().ok).toBe(true)
+  })
+
+  it('starts anew when another pressure is written', () => {
+    const job = worked()
+    leak(job, 'leak-down-start', 20)
+    leak(job, 'leak-down-end', 60)
+    job.write(90 * psi)
+    expect(job.state.facts.leakDown).toBe('none')
+    expect(leak(job, 'leak-down-start', 5)).toMatchObject({ gate: 'R22' })
+  })
+
+  it('the setting is written and everything is back, put back after it came off', () => {
+    const job = worked()
+    expect(job.handOver()).toMatchObject({ gate: 'R23' })
+    job.write()
+    expect(said(job.handOver())).toContain('Missing: Wheel in.')
+    job.putBack()
+    expect(job.handOver().ok).toBe(true)
+    const early = new WrittenJob().ready().putBack().workUntil()
+    expect(early.state.facts['put-back.wheel']).toBe('no')
+  })
+})
