@@ -6,22 +6,24 @@ beside this file), so the merged files keep the family's name; it gets the weigh
 
 Run with a Python that has fonttools and brotli (Debian: python3-fonttools, python3-brotli):
     /usr/bin/python3 server/assets/fonts/build.py
-Legwork Marks (ours) come from web/src/ui/fonts, DejaVu Sans from Debian's fonts-dejavu-core.
+Legwork Marks (ours) are drawn by web/src/ui/fonts/build-marks.py, DejaVu Sans from Debian's fonts-dejavu-core.
 Also writes coverage.json: the code points each file can set, as [first, last] ranges.
 """
 import glob
 import json
 import os
+import runpy
 import shutil
 import tempfile
 
 from fontTools import merge
+from fontTools.fontBuilder import FontBuilder
 from fontTools.ttLib import TTFont
 from fontTools.varLib import instancer
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 PACKAGES = os.path.join(HERE, "../../../node_modules/@fontsource-variable")
-MARKS = os.path.join(HERE, "../../../web/src/ui/fonts")
+MARKS = os.path.join(HERE, "../../../web/src/ui/fonts/build-marks.py")
 DEJAVU = "/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf"
 EPOCH = 3786825600  # one fixed 'modified' time: the same input makes the same bytes
 
@@ -66,6 +68,18 @@ def whole(package, family, style, weight):
     made.save(os.path.join(HERE, f"{package}-{weight}{'-italic' if slant else ''}.ttf"))
 
 
+def marks():
+    """The marks as the web app's script draws them, caught before it packs them as WOFF2."""
+    made = {}
+    save = FontBuilder.save
+    FontBuilder.save = lambda self, path: made.__setitem__(int(path.split("-")[2].split(".")[0]), self.font)
+    try:
+        runpy.run_path(MARKS)
+    finally:
+        FontBuilder.save = save
+    return {weight: made[weight] for weight in (400, 500, 600)}
+
+
 def ranges(points):
     out = []
     for point in sorted(points):
@@ -79,8 +93,7 @@ def ranges(points):
 def main():
     for wanted in WANTED:
         whole(*wanted)
-    for weight in (400, 500, 600):
-        font = TTFont(os.path.join(MARKS, f"legwork-marks-{weight}.woff2"))
+    for weight, font in marks().items():
         font.flavor = None
         font["name"].setName(f"LegworkMarks-{weight}", 6, 3, 1, 0x409)
         fixed_time(font)

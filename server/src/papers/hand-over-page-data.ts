@@ -1,0 +1,32 @@
+import type { SourceKind } from '@legwork/trade'
+
+export type PageVerdict = 'pass' | 'watch' | 'fail' | 'cannot-tell'
+
+/** A figure as the person reads it (the caller formats it), with where it comes from. */
+export type PageFigure = { name: string; figure: string; source: SourceKind; detail: string | null }
+
+/** What the hand-over page prints. Null or an empty list: the page says so in a sentence. */
+export type HandOverPage = {
+  workshop: string
+  job: string
+  date: string
+  handedOverBy: string
+  rider: string | null
+  unit: string
+  asked: string | null
+  settings: PageFigure[]
+  found: { verdict: PageVerdict; what: string; figure: string }[]
+  done: { what: string; figure: string }[]
+  beforeAfter: { what: string; before: string; after: string }[]
+  holdsAir: string | null
+  next: { service: string; hours: string; date: string } | null
+  beforeYouRide: string[]
+  declined: string[]
+  waivers: string[]
+  notes: string[]
+  carriedOver: boolean
+  cautions: string[]
+  receivedBy: { name: string; time: string } | null
+  /** Address of the unit's card, printed as a QR code. */
+  address: string
+}
