@@ -101,7 +101,7 @@ function block(
 }
 
 function drawCode(paper: Paper, address: string, x: number, y: number, size: number) {
-  const rows = encodeQR(address, 'raw', { ecc: 'medium', border: 0 })
+  const rows = encodeQR(address, 'raw', { ecc: 'medium', border: 4 })
   const cell = size / rows.length
   for (const [r, row] of rows.entries())
     for (const [c, dark] of row.entries()) if (dark) paper.doc.rect(x + c * cell, y + r * cell, cell, cell)

@@ -4,7 +4,7 @@ import { type Face, fileFor } from './type-faces.ts'
 export type Run = { text: string; file: string | null }
 
 // Joiners, variation selectors and marks of direction have no ink of their own and never need a box.
-const inkless = /^[\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufe00-\ufe0f\ufeff\u00ad]$/u
+const inkless = /^(?:[\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff\u00ad]|\p{Variation_Selector})$/u
 const combining = /^\p{M}$/u
 
 /**
