@@ -1,6 +1,7 @@
 /** Every text of the product, assembled from one file a subject. */
 import { appFrameWords } from './app-frame.ts'
 import { appJobWords } from './app-job.ts'
+import { appPlaceWords } from './app-places.ts'
 import { gateWords } from './gates.ts'
 import { jobWords } from './job.ts'
 import { refusalWords } from './refusals.ts'
@@ -14,5 +15,6 @@ export const catalogue = {
   ...refusalWords,
   ...sheetWords,
   ...appFrameWords,
+  ...appPlaceWords,
   ...appJobWords,
 } as const satisfies Record<string, string>

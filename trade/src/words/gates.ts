@@ -60,7 +60,7 @@ export const gateWords = {
   'gate.R17.quarter': 'a quarter',
   'gate.R17.half': 'half',
   'gate.R17.target': 'the set pressure',
-  'gate.R17.too-much': '{asked} psi is more than {stage} of {target} psi. Let some out; strokes first.',
+  'gate.R17.too-much': '{asked} is more than {stage} of {target}. Let some out; strokes first.',
   'gate.R18': 'Damper closed before spring force',
   'gate.R18.shut': 'The damper is bled and closed before spring force is added.',
   'gate.R18.act': 'Damper closed first',
@@ -101,7 +101,7 @@ export const gateWords = {
   'gate.R26.length-unjudged':
     'Its sheet gives no free length and none was kept as it came in: nobody can say whether it is right.',
   'gate.R27': 'Maximum pressure',
-  'gate.R27.shut': 'The maximum is {maximum} psi by its sheet; {asked} psi is above it.',
+  'gate.R27.shut': 'The maximum of this unit is {maximum}; {asked} is above it.',
   'gate.R27.act': 'Stay below the maximum',
   'gate.R27.unknown': 'No air before the maximum pressure is known. Read it off the unit and enter it.',
   'gate.R27.unknown.act': 'Enter the maximum first',

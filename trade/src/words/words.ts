@@ -12,8 +12,12 @@ type ParamNames<Text extends string> = Text extends `${string}{${infer Inside}}$
   ? NameIn<Inside> | ParamNames<Rest>
   : never
 
-/** A parameter is a text, a number already rounded for reading, or another message. */
-export type WordParam = string | number | Message
+/** A pressure [Pa gauge], put into the measure of who reads. */
+export interface SaidPressure {
+  pascal: number
+}
+/** A parameter is a text, a number already rounded for reading, a pressure, or another message. */
+export type WordParam = string | number | SaidPressure | Message
 export type ParamsOf<K extends WordKey> = { [P in ParamNames<Catalogue[K]>]: WordParam }
 
 /** A text by its key, not yet put into words: what pure functions return. */
@@ -42,6 +46,16 @@ export function setVoice(wanted: Voice): void {
   voice = wanted
 }
 
+let pressureMeasure: 'psi' | 'bar' = 'psi'
+/** Says pressures in this measure from now on. */
+export function sayPressuresIn(measure: 'psi' | 'bar'): void {
+  pressureMeasure = measure
+}
+
+function pressureText({ pascal }: SaidPressure): string {
+  return pressureMeasure === 'bar' ? `${(pascal / 1e5).toFixed(1)} bar` : `${Math.round(pascal / 6894.757293168)} psi`
+}
+
 function fill(text: string, params: Readonly<Record<string, WordParam>>): string {
   return text.replaceAll(
     /\{([^{}?]+)(?:\?([^{}|]*)\|([^{}]*))?\}/g,
@@ -49,7 +63,8 @@ function fill(text: string, params: Readonly<Record<string, WordParam>>): string
       const value = params[name]
       if (value === undefined) return whole
       if (one !== undefined) return (Number(value) === 1 ? one : other) ?? ''
-      return typeof value === 'object' ? fill(catalogue[value.key], value.params) : String(value)
+      if (typeof value !== 'object') return String(value)
+      return 'pascal' in value ? pressureText(value) : fill(catalogue[value.key], value.params)
     },
   )
 }

@@ -46,7 +46,7 @@ export async function firstFill({ workshop, api, commit }: LiveNeeds): Promise<v
 /** Gathers what arrives together, so that a hundred entries are one transaction and one redraw. */
 function gatherer(commit: LiveNeeds['commit']) {
   let waiting: { entries: EntryChange[]; registers: RegisterChange[] } = { entries: [], registers: [] }
-  let running: Promise<void> | null = null
+  let running = false
   const run = async () => {
     while (waiting.entries.length + waiting.registers.length > 0) {
       const { entries, registers } = waiting
@@ -58,10 +58,12 @@ function gatherer(commit: LiveNeeds['commit']) {
         meta: { position: Math.max(...[...entries, ...registers].map(({ position }) => position)) },
       })
     }
-    running = null
+    running = false
   }
   const start = () => {
-    running ??= Promise.resolve().then(run)
+    if (running) return
+    running = true
+    void Promise.resolve().then(run)
   }
   return {
     entry: (change: EntryChange) => {

@@ -1,0 +1,95 @@
+import { say } from '@legwork/trade'
+import { QueryClient, QueryClientProvider } from '@tanstack/react-query'
+import { lazy, type ReactNode, Suspense, useEffect, useMemo, useState } from 'react'
+import { Route, Router, Switch } from 'wouter'
+import { FigureWorldProvider, plainMeasures } from './figures/world.tsx'
+import { StationProvider, useHands, useRegisters } from './offline/hooks.tsx'
+import { openStation } from './offline/joining.ts'
+import type { Station } from './offline/station.ts'
+import { Bench } from './pages/bench.tsx'
+import { CalculationPage, CalculationsPage } from './pages/calculations.tsx'
+import { HandsPage } from './pages/hands.tsx'
+import { NotHere } from './pages/not-here.tsx'
+import { RidersPage } from './pages/riders.tsx'
+import { SearchPage } from './pages/search.tsx'
+import { SheetPage, SheetsPage } from './pages/sheets.tsx'
+import { StartPage } from './pages/start.tsx'
+import { StationPage } from './pages/station-page.tsx'
+import { UnitPage, UnitsPage } from './pages/units.tsx'
+
+const JobPage = lazy(() => import('./pages/job/index.ts').then((job) => ({ default: job.JobPage })))
+const TakeInPage = lazy(() => import('./pages/job/index.ts').then((job) => ({ default: job.TakeInPage })))
+
+const queries = new QueryClient()
+
+/** Figures in the measures of whoever's hands are on, with the names of the shop's people and instruments. */
+function World({ children }: { children: ReactNode }) {
+  const { person } = useHands()
+  const { people, instruments } = useRegisters()
+  const world = useMemo(
+    () => ({
+      measures: person?.measures ?? plainMeasures,
+      nameOf: (id: string) => [...people, ...instruments].find((one) => one.id === id)?.name ?? null,
+    }),
+    [person, people, instruments],
+  )
+  return <FigureWorldProvider world={world}>{children}</FigureWorldProvider>
+}
+
+function Pages() {
+  return (
+    <Suspense fallback={<p className="book">{say('place.loading')}</p>}>
+      <Switch>
+        <Route path="/" component={Bench} />
+        <Route path="/start" component={StartPage} />
+        <Route path="/take-in" component={TakeInPage} />
+        <Route path="/jobs/:stream/:chapter?" component={JobPage} />
+        <Route path="/units" component={UnitsPage} />
+        <Route path="/units/:id">{({ id }) => <UnitPage id={id} />}</Route>
+        <Route path="/riders" component={RidersPage} />
+        <Route path="/sheets" component={SheetsPage} />
+        <Route path="/sheets/:id">{({ id }) => <SheetPage id={id} />}</Route>
+        <Route path="/calculations" component={CalculationsPage} />
+        <Route path="/calculations/:name">{({ name }) => <CalculationPage name={name} />}</Route>
+        <Route path="/search" component={SearchPage} />
+        <Route path="/hands" component={HandsPage} />
+        <Route path="/station" component={StationPage} />
+        <Route component={NotHere} />
+      </Switch>
+    </Suspense>
+  )
+}
+
+export function App() {
+  /** Undefined while the local store is being opened; null where this browser is no station yet. */
+  const [station, setStation] = useState<Station | null | undefined>(undefined)
+  useEffect(() => {
+    let mine: Station | null = null
+    let gone = false
+    void openStation().then((opened) => {
+      if (gone) return opened?.close()
+      mine = opened
+      setStation(opened)
+    })
+    return () => {
+      gone = true
+      mine?.close()
+    }
+  }, [])
+  if (station === undefined) return null
+  return (
+    <QueryClientProvider client={queries}>
+      <Router>
+        {station === null ? (
+          <StartPage />
+        ) : (
+          <StationProvider station={station}>
+            <World>
+              <Pages />
+            </World>
+          </StationProvider>
+        )}
+      </Router>
+    </QueryClientProvider>
+  )
+}

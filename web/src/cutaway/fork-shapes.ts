@@ -1,0 +1,58 @@
+import { archAndAxle, crownClamps, crownWeb } from './chassis.ts'
+import { damperLeg } from './damper-leg.ts'
+import type { ForkParameters } from './fork-parameters.ts'
+import { type ForkStations, forkStations } from './fork-stations.ts'
+import { lowerLeg } from './lower-leg.ts'
+import { line, partsOf } from './parts.ts'
+import type { Shape } from './shape.ts'
+import { springLeg } from './spring-leg.ts'
+
+export type ForkView = 'both-legs' | 'spring-leg'
+
+/** Distance from the lip to the stroke-0 place of the ring: the wiper's outer lip pushes it [mm]. */
+const wiperReach = 7.4
+
+/**
+ * A single-crown fork laid down, cut through both legs, as named plain shapes in mm; the later ones lie on top.
+ * Every chamber and bath, turned about its leg's axis, holds the volume that the table and the stroke give.
+ *
+ * @param fork  table in SI, stroke 0 … travel
+ * @param view  both legs, or the spring leg alone
+ * @example volumeOf(forkShapes(fork), 'chamber.positive') // positiveVolume − spacers − oil − area·stroke [m³]
+ */
+export function forkShapes(fork: ForkParameters, view: ForkView = 'both-legs'): Shape[] {
+  const at = forkStations(fork)
+  const both = view === 'both-legs'
+  return [
+    ...(both ? [...crownWeb(at), ...archAndAxle(fork, at)] : []),
+    ...(both ? [...lowerLeg(fork, at, 'right'), ...damperLeg(fork, at)] : []),
+    ...lowerLeg(fork, at, 'left'),
+    ...springLeg(fork, at),
+    ...crownClamps(at, both ? ['left', 'right'] : ['left']),
+    ...ring(fork, at),
+    ...axes(at, both),
+  ]
+}
+
+function ring(fork: ForkParameters, at: ForkStations): Shape[] {
+  if (fork.ring === undefined || fork.ring === null) return []
+  const from = at.lip + wiperReach + fork.ring * 1e3
+  const look = { material: 'hand', outline: 'none' } as const
+  return [partsOf('left', 0).ring('ring', from, from + 2.7, at.outerRadius, at.outerRadius + 2.9, look)]
+}
+
+function axes(at: ForkStations, both: boolean): Shape[] {
+  const [from, to] = [at.foot - 24, at.crownTo + 20]
+  const axis = (leg: 'left' | 'right') =>
+    line(
+      `axis.${leg}`,
+      [
+        [from, 0],
+        [to, 0],
+      ],
+      'fine',
+      'axis',
+      leg,
+    )
+  return both ? [axis('right'), axis('left')] : [axis('left')]
+}

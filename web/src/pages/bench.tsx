@@ -1,0 +1,113 @@
+import { chapterOrder, type JobState, type Stream, say, sayMessage } from '@legwork/trade'
+import { ChapterRule } from '../charts/chapter-rule.tsx'
+import { day } from '../figures/moment.ts'
+import { useJobs, useNow, useRegisters, useStation } from '../offline/hooks.tsx'
+import { LinkButton } from '../ui/button.tsx'
+import { GateIcon } from '../ui/gate-icon.tsx'
+import { Row, SideHead } from '../ui/ledger.tsx'
+import { benchGroupOf, benchGroups } from './bench-groups.ts'
+import { ShopFrame } from './shop-frame.tsx'
+import './bench.css'
+
+/** Where it stands: the chapter and step, or why it stands still. */
+function whereItStands(state: JobState): string {
+  if (state.stopped) return say('bench.stopped')
+  if (state.waiting?.for) return say(`job.waits.${state.waiting.for}`)
+  const chapter = say(`chapter.${state.next.chapter}`)
+  return state.next.chapter === 'work' && state.currentStep !== null
+    ? say('bench.step', { chapter, step: state.currentStep + 1, count: state.steps.length })
+    : chapter
+}
+
+function BenchRow({ stream, state }: { stream: Stream; state: JobState }) {
+  const { units, riders, visits } = useRegisters()
+  const { texts } = useStation().store.memory
+  const unit = units.find(({ id }) => id === state.opened?.unit)
+  const rider = riders.find(({ id }) => id === state.opened?.rider)
+  const visit = visits.find(({ id }) => id === state.opened?.visit)
+  const asked = state.opened?.asked ? texts.get(state.opened.asked)?.text : null
+  const now = chapterOrder.indexOf(state.next.chapter)
+  const shut = state.stopped?.because ?? state.next.blocked?.because
+  return (
+    <Row href={`/jobs/${encodeURIComponent(stream)}`} className="bench-row">
+      <div className="unit" translate="no">
+        <b>{unit?.label}</b>
+        <small>{unit?.description}</small>
+      </div>
+      <div className="who">
+        <b>{rider ? <span translate="no">{rider.name}</span> : say('bench.no-rider')}</b>
+        {asked && (
+          <p className="book" translate="no">
+            <em>“{asked}”</em>
+          </p>
+        )}
+      </div>
+      <div className="stand">
+        <ChapterRule
+          states={chapterOrder.map((_, index) => (index < now ? 'done' : index === now ? 'now' : 'to-come'))}
+          {...(shut ? { gateAt: now + 1 } : {})}
+        />
+        <span>{whereItStands(state)}</span>
+        <small className="book">
+          {shut ? (
+            <>
+              <GateIcon size={22} /> {sayMessage(shut)}
+            </>
+          ) : (
+            visit?.promised && say('bench.promised', { day: day(visit.promised) })
+          )}
+        </small>
+      </div>
+      <div className="minutes">
+        {state.minutesPlanned > 0 && (
+          <>
+            <span translate="no">{Math.round(state.minutesLeft)}</span>
+            <small>{say('bench.min-left')}</small>
+          </>
+        )}
+      </div>
+    </Row>
+  )
+}
+
+/** Today: what is on the bench, what waits and for what. */
+export function Bench() {
+  const jobs = useJobs()
+  const now = useNow()
+  const here = jobs.flatMap((job) => {
+    const group = benchGroupOf(job.state.state)
+    return group ? [{ ...job, group }] : []
+  })
+  const minutes = here
+    .filter(({ group, state }) => group === 'on-the-bench' && !state.stopped)
+    .reduce((sum, { state }) => sum + state.minutesLeft, 0)
+  return (
+    <ShopFrame
+      place="bench"
+      title={say('bench.title')}
+      actions={
+        <LinkButton kind="main" href="/take-in" arrow="forward">
+          {say('bench.take-in')}
+        </LinkButton>
+      }
+    >
+      <div className="bench-head">
+        <h1 translate="no">{day(now)}</h1>
+        <p>{say('bench.work', { n: Math.round(minutes) })}</p>
+      </div>
+      {here.length === 0 && <p className="empty">{say('bench.empty')}</p>}
+      {benchGroups.map((group) => {
+        const rows = here.filter((job) => job.group === group)
+        return (
+          rows.length > 0 && (
+            <SideHead key={group} title={say(`bench.${group}`)} className={group}>
+              {rows.map(({ stream, state }) => (
+                <BenchRow key={stream} stream={stream} state={state} />
+              ))}
+            </SideHead>
+          )
+        )
+      })}
+    </ShopFrame>
+  )
+}

@@ -1,0 +1,19 @@
+/** Postures, and the share of a rider that each puts on the front wheel (common practice, no source). */
+import { say } from '@legwork/trade'
+
+export const postures = ['standing', 'attack', 'seated'] as const
+export type Posture = (typeof postures)[number]
+
+export const usualShare: Readonly<Record<Posture, { low: number; high: number }>> = {
+  standing: { low: 0.38, high: 0.45 },
+  attack: { low: 0.43, high: 0.5 },
+  seated: { low: 0.3, high: 0.4 },
+}
+
+export const postureOf = (text: string | null): Posture => postures.find((one) => one === text) ?? 'standing'
+
+/** A posture in words; one that is not ours stays as it was written. */
+export function postureText(text: string | null): string {
+  const known = postures.find((one) => one === text)
+  return known ? say(`take-in.posture.${known}`) : (text ?? '–')
+}

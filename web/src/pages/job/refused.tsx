@@ -1,0 +1,14 @@
+/** Why something was not written: what is in the way, and what to do. */
+import { type EntryCheck, say, sayMessage } from '@legwork/trade'
+
+export function Refused({ refusal }: { refusal: Extract<EntryCheck, { ok: false }> | null }) {
+  return (
+    <div role="alert">
+      {refusal && (
+        <p className="refusal">
+          <b>{say('page.refused')}</b> {sayMessage(refusal.blocked.because)} <b>{sayMessage(refusal.blocked.act)}</b>
+        </p>
+      )}
+    </div>
+  )
+}

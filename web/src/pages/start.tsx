@@ -1,0 +1,172 @@
+import { type Instrument, newId, say } from '@legwork/trade'
+import { useState } from 'react'
+import { api, Refused } from '../api/client.ts'
+import { QuantityInput } from '../figures/quantity-input.tsx'
+import { plainMeasures } from '../figures/world.tsx'
+import { joinWorkshop, openStation } from '../offline/joining.ts'
+import { Button } from '../ui/button.tsx'
+import { TextField } from '../ui/field.tsx'
+import { Mark } from '../ui/mark.tsx'
+import { TickBox } from '../ui/tick-box.tsx'
+import './start.css'
+
+const freshId = () => newId(Date.now(), crypto.getRandomValues(new Uint8Array(10)))
+
+/** Initials of a name: `Odalys Fennimarch` → `O. F.`. */
+export const initialsOf = (name: string): string =>
+  name
+    .trim()
+    .split(/\s+/)
+    .slice(0, 3)
+    .map((word) => `${[...word][0]?.toUpperCase() ?? ''}.`)
+    .join(' ')
+
+/** Does a first act; what went wrong, in words. */
+function useFirstAct() {
+  const [working, setWorking] = useState(false)
+  const [failed, setFailed] = useState<string | null>(null)
+  const act = async (run: () => Promise<void>) => {
+    setWorking(true)
+    setFailed(null)
+    try {
+      await run()
+      location.assign('/')
+    } catch (error) {
+      const why = error instanceof Refused ? error.message : say('start.no-network')
+      setFailed(say('start.failed', { why }))
+      setWorking(false)
+    }
+  }
+  return { act, working, failed }
+}
+
+type FirstAct = ReturnType<typeof useFirstAct>
+
+function StartForm({ first }: { first: FirstAct }) {
+  const [shop, setShop] = useState('')
+  const [name, setName] = useState('')
+  const [home, setHome] = useState(false)
+  const [hose, setHose] = useState<number | null>(null)
+  const [low, setLow] = useState<number | null>(null)
+  const [high, setHigh] = useState<number | null>(null)
+  const [length, setLength] = useState<number | null>(null)
+  const [missing, setMissing] = useState(false)
+
+  async function begin(): Promise<void> {
+    const person = { name: name.trim(), initials: initialsOf(name), role: 'owner' as const, measures: plainMeasures }
+    const started = await api.startWorkshop({ name: shop.trim(), home, person })
+    await joinWorkshop(started.workshop.id, started.person.id)
+    const instruments: Instrument[] = []
+    if (hose !== null)
+      instruments.push({
+        id: freshId(),
+        name: say('start.my-pump'),
+        note: null,
+        kind: 'pump',
+        hoseVolume: hose,
+        offset: 0,
+        resolution: 6894.757,
+      })
+    if (low !== null && high !== null && length !== null)
+      instruments.push({
+        id: freshId(),
+        name: say('start.my-wrench'),
+        note: null,
+        kind: 'wrench',
+        low,
+        high,
+        class: 0.04,
+        length,
+        adapterLength: 0,
+      })
+    if (instruments.length === 0) return
+    const station = await openStation()
+    await station?.writeRegisters(
+      started.person.id,
+      instruments.map((body) => ({ register: 'instruments', body })),
+    )
+    station?.close()
+  }
+
+  return (
+    <form
+      className="start-form"
+      onSubmit={(event) => {
+        event.preventDefault()
+        const complete = shop.trim() !== '' && name.trim() !== ''
+        setMissing(!complete)
+        if (complete) void first.act(begin)
+      }}
+    >
+      <TextField label={say('start.shop-name')} value={shop} onChange={setShop} autoComplete="organization" />
+      <TextField label={say('start.your-name')} value={name} onChange={setName} autoComplete="name" />
+      <TickBox label={say('start.home')} detail={say('start.home.detail')} ticked={home} onTick={setHome} />
+      <QuantityInput
+        label={say('start.pump')}
+        hint={say('start.pump.hint')}
+        suggestion={say('start.pump.usual')}
+        kind="volume"
+        value={hose}
+        onChange={setHose}
+      />
+      <fieldset>
+        <legend>{say('start.wrench')}</legend>
+        <QuantityInput label={say('start.wrench.low')} kind="torque" value={low} onChange={setLow} />
+        <QuantityInput label={say('start.wrench.high')} kind="torque" value={high} onChange={setHigh} />
+        <QuantityInput label={say('start.wrench.length')} kind="length" value={length} onChange={setLength} />
+      </fieldset>
+      {missing && (
+        <p className="refusal" role="alert">
+          {say('start.needs-names')}
+        </p>
+      )}
+      <Button kind="main" type="submit" arrow="forward">
+        {say('start.begin')}
+      </Button>
+    </form>
+  )
+}
+
+/** The first page: two ways in, each one tap. */
+export function StartPage() {
+  const first = useFirstAct()
+  const [form, setForm] = useState(false)
+  const lookAround = () =>
+    first.act(async () => {
+      const { workshop } = await api.demo()
+      await joinWorkshop(workshop.id, null)
+    })
+  return (
+    <main className="start" aria-label={say('start.title')}>
+      <header>
+        <Mark height={46} />
+        <h1>{say('app.name')}</h1>
+      </header>
+      <p className="subtitle">{say('app.subtitle')}</p>
+      <div role="status">{first.working && <p className="book">{say('start.working')}</p>}</div>
+      {first.failed && (
+        <p className="refusal" role="alert">
+          {first.failed}
+        </p>
+      )}
+      {form ? (
+        <StartForm first={first} />
+      ) : (
+        <div className="ways">
+          <div>
+            <Button kind="main" size="way" arrow="forward" onPress={() => setForm(true)}>
+              {say('start.workshop')}
+            </Button>
+            <p className="book">{say('start.workshop.note')}</p>
+          </div>
+          <div>
+            <Button kind="second" size="way" arrow="forward" onPress={lookAround}>
+              {say('start.demo')}
+            </Button>
+            <p className="book">{say('start.demo.note')}</p>
+          </div>
+        </div>
+      )}
+    </main>
+  )
+}
