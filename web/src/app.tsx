@@ -1,6 +1,6 @@
 import { say } from '@legwork/trade'
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query'
-import { lazy, type ReactNode, Suspense, useEffect, useMemo, useState } from 'react'
+import { type ComponentType, lazy, type ReactNode, Suspense, useEffect, useMemo, useState } from 'react'
 import { Route, Router, Switch } from 'wouter'
 import { FigureWorldProvider, plainMeasures } from './figures/world.tsx'
 import { StationProvider, useHands, useRegisters } from './offline/hooks.tsx'
@@ -17,8 +17,15 @@ import { StartPage } from './pages/start.tsx'
 import { StationPage } from './pages/station-page.tsx'
 import { UnitPage, UnitsPage } from './pages/units.tsx'
 
-const JobPage = lazy(() => import('./pages/job/index.ts').then((job) => ({ default: job.JobPage })))
-const TakeInPage = lazy(() => import('./pages/job/index.ts').then((job) => ({ default: job.TakeInPage })))
+/** The pages of a job are a part of their own, loaded when a job is opened. */
+const jobPages = import.meta.glob<{ JobPage: ComponentType; TakeInPage: ComponentType }>('./pages/job/index.ts')
+const jobPart = (name: 'JobPage' | 'TakeInPage') =>
+  lazy(async () => {
+    const part = await jobPages['./pages/job/index.ts']?.()
+    return { default: part?.[name] ?? NotHere }
+  })
+const JobPage = jobPart('JobPage')
+const TakeInPage = jobPart('TakeInPage')
 
 const queries = new QueryClient()
 

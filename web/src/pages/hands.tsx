@@ -3,6 +3,7 @@ import { useHands, useRegisters, useWriteRegister } from '../offline/hooks.tsx'
 import { Choice } from '../ui/choice.tsx'
 import { Row } from '../ui/ledger.tsx'
 import { ShopFrame } from './shop-frame.tsx'
+import './station-page.css'
 
 const offered: { [M in keyof Measures]: readonly Measures[M][] } = {
   pressure: ['psi', 'bar'],
@@ -11,12 +12,12 @@ const offered: { [M in keyof Measures]: readonly Measures[M][] } = {
   length: ['mm', 'in'],
 }
 
-function MeasureChoice<M extends keyof Measures>({ of, person }: { of: M; person: Person }) {
+function MeasureChoice<M extends keyof Measures>({ of, label, person }: { of: M; label: string; person: Person }) {
   const write = useWriteRegister()
   const options = offered[of].map((value) => ({ value, label: <span translate="no">{value}</span> }))
   return (
     <Choice<Measures[M]>
-      label={say(`hands.${of}`)}
+      label={label}
       options={options}
       value={person.measures[of]}
       onChange={(measure) => write('people', { ...person, measures: { ...person.measures, [of]: measure } })}
@@ -40,10 +41,10 @@ export function HandsPage() {
       {person && (
         <section className="hand-measures">
           <h2>{say('hands.measures', { name: person.name })}</h2>
-          <MeasureChoice of="pressure" person={person} />
-          <MeasureChoice of="torque" person={person} />
-          <MeasureChoice of="temperature" person={person} />
-          <MeasureChoice of="length" person={person} />
+          <MeasureChoice of="pressure" label={say('hands.pressure')} person={person} />
+          <MeasureChoice of="torque" label={say('hands.torque')} person={person} />
+          <MeasureChoice of="temperature" label={say('hands.temperature')} person={person} />
+          <MeasureChoice of="length" label={say('hands.length')} person={person} />
         </section>
       )}
     </ShopFrame>
