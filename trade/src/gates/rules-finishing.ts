@@ -3,7 +3,6 @@ import { type Message, message } from '../words/words.ts'
 import type { Rule } from './asked.ts'
 
 const says = (id: Rule['id'], because: Message, act: Message) => ({ gate: id, because, act })
-const psi = (pascal: number): number => Math.round(pascal / 6894.757293168)
 const mm = (metre: number): number => Math.round(metre * 1e4) / 10
 const sideOf = (off: number | null) => ((off ?? 0) < 0 ? 'short' : 'over')
 const leaving = ['ready', 'handed-over'] as const
@@ -102,7 +101,11 @@ export const finishingRules: readonly Rule[] = [
         return entry === 'step-done' ? says('R27', message('gate.R27.unknown'), message('gate.R27.unknown.act')) : null
       const asked = Math.max(pressure ?? 0, entry === 'step-done' ? (target ?? 0) : 0)
       return asked > maximum
-        ? says('R27', message('gate.R27.shut', { maximum: psi(maximum), asked: psi(asked) }), message('gate.R27.act'))
+        ? says(
+            'R27',
+            message('gate.R27.shut', { maximum: { pascal: maximum }, asked: { pascal: asked } }),
+            message('gate.R27.act'),
+          )
         : null
     },
   },

@@ -5,7 +5,6 @@ import type { Rule } from './asked.ts'
 import type { Facts } from './facts.ts'
 
 const says = (id: Rule['id'], because: Message, act: Message) => ({ gate: id, because, act })
-const psi = (pascal: number): number => Math.round(pascal / 6894.757293168)
 /** The first leg whose fact is not as wanted. */
 const legWithout = (facts: Facts, fact: 'foot' | 'oil', wanted: string) =>
   legs.find((leg) => facts[`${fact}.${leg}`] !== wanted)
@@ -82,7 +81,7 @@ export const rebuildingRules: readonly Rule[] = [
       const stage = message(`gate.R17.${fills}`)
       return says(
         'R17',
-        message('gate.R17.too-much', { asked: psi(pressure), stage, target: psi(target) }),
+        message('gate.R17.too-much', { asked: { pascal: pressure }, stage, target: { pascal: target } }),
         message('gate.R17.act', { stage }),
       )
     },

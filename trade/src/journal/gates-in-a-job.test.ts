@@ -96,7 +96,7 @@ describe('maximum pressure (R27)', () => {
     expect(said(job.tick('fill-quarter'))).toContain('Read it off the unit')
     expect(job.state.next).toMatchObject({ kind: 'measure', item: 'maximum-pressure' })
     job.put('measured', { what: 'maximum-pressure', leg: null, phase: 'during', reading: reading(85 * psi, 'Pa') })
-    expect(said(job.tick('fill-quarter'))).toBe('The maximum is 85 psi by its sheet; 88 psi is above it.')
+    expect(said(job.tick('fill-quarter'))).toBe('The maximum of this unit is 85 psi; 88 psi is above it.')
     expect(job.setUp(84 * psi).ok).toBe(true)
     expect(job.tick('fill-quarter').ok).toBe(true)
     expect(job.write(86 * psi)).toMatchObject({ ok: false, gate: 'R27' })
