@@ -1,6 +1,7 @@
 import encodeQR from 'qr'
-import type { HandOverPage } from './hand-over-page-data.ts'
+import type { HandOverPage, PageVerdict } from './hand-over-page-data.ts'
 import { type Ink, openPaper, type Paper } from './paper.ts'
+import { drawVerdict } from './verdict-mark.ts'
 import { clip, drawLines, wrap } from './wrap.ts'
 
 const book: Ink = { face: 'book', size: 12.5 }
@@ -43,7 +44,16 @@ export function renderHandOverPage(page: HandOverPage): Promise<Uint8Array> {
     205,
   )
   const found = page.found.map((f) => `${verdictWords[f.verdict]}: ${f.what}, ${f.figure}`)
-  block(paper, 'Found', found.length ? found : ['Nothing was judged.'], left, 370, column, 165)
+  block(
+    paper,
+    'Found',
+    found.length ? found : ['Nothing was judged.'],
+    left,
+    370,
+    column,
+    165,
+    page.found.map((f) => f.verdict),
+  )
   const done = page.done.map((d) => `${d.what} ${d.figure}`.trim())
   block(paper, 'Done', done.length ? done : ['No work was entered.'], left + 362, 370, column, 165)
   const pairs = page.beforeAfter.map((b) => `${b.what}: ${b.before} → ${b.after}`)
@@ -83,19 +93,23 @@ function block(
   y: number,
   width: number,
   height: number,
+  verdicts: readonly PageVerdict[] = [],
 ) {
   paper.text(head, name, x, y)
   paper.line([x, y + 6], [x + width, y + 6], 1)
   const rows = Math.floor((height - 24) / 16)
   let used = 0
   for (const [index, item] of items.entries()) {
-    const lines = wrap(paper, [{ ink: book, text: item }], width, items.length === 1 ? rows : 3)
+    const verdict = verdicts[index]
+    const indent = verdict ? 18 : 0
+    const lines = wrap(paper, [{ ink: book, text: item }], width - indent, items.length === 1 ? rows : 3)
     const spare = index === items.length - 1 ? 0 : 1
     if (used + lines.length + spare > rows) {
       paper.text(book, `and ${items.length - index} more in the book`, x, y + 24 + used * 16)
       return
     }
-    drawLines(paper, lines, x, y + 24 + used * 16, 16)
+    if (verdict) drawVerdict(paper, verdict, x, y + 24 + used * 16)
+    drawLines(paper, lines, x + indent, y + 24 + used * 16, 16)
     used += lines.length
   }
 }
