@@ -63,7 +63,6 @@ export const appPlaceWords = {
   'bench.blocked': 'blocked: {what}',
   'bench.promised': 'promised for {day}',
   'bench.no-rider': 'unit alone',
-  'bench.stopped': 'Stopped',
 
   'units.empty': 'No units yet. The first one comes in by taking it in.',
   'unit.jobs': 'Jobs',

@@ -1,6 +1,7 @@
 import { chapterOrder, type JobState, type Stream, say, sayMessage } from '@legwork/trade'
 import { ChapterRule } from '../charts/chapter-rule.tsx'
 import { day } from '../figures/moment.ts'
+import { SafetySign } from '../marks/safety-sign.tsx'
 import { useJobs, useNow, useRegisters, useStation } from '../offline/hooks.tsx'
 import { LinkButton } from '../ui/button.tsx'
 import { GateIcon } from '../ui/gate-icon.tsx'
@@ -11,7 +12,6 @@ import './bench.css'
 
 /** Where it stands: the chapter and step, or why it stands still. */
 function whereItStands(state: JobState): string {
-  if (state.stopped) return say('bench.stopped')
   if (state.waiting?.for) return say(`job.waits.${state.waiting.for}`)
   const chapter = say(`chapter.${state.next.chapter}`)
   return state.next.chapter === 'work' && state.currentStep !== null
@@ -51,7 +51,7 @@ function BenchRow({ stream, state }: { stream: Stream; state: JobState }) {
         <small className="book">
           {shut ? (
             <>
-              <GateIcon size={22} /> {sayMessage(shut)}
+              {!state.stopped && <GateIcon size={22} />} {sayMessage(shut)}
             </>
           ) : (
             visit?.promised && say('bench.promised', { day: day(visit.promised) })
@@ -59,7 +59,8 @@ function BenchRow({ stream, state }: { stream: Stream; state: JobState }) {
         </small>
       </div>
       <div className="minutes">
-        {state.minutesPlanned > 0 && (
+        {state.stopped && <SafetySign sign="prohibition" size={46} />}
+        {!state.stopped && state.minutesPlanned > 0 && (
           <>
             <span translate="no">{Math.round(state.minutesLeft)}</span>
             <small>{say('bench.min-left')}</small>

@@ -83,7 +83,7 @@ export function StationPage() {
           >
             {say('station.save')}
           </Button>
-          <label className="button second main file">
+          <label className="button second file">
             <span>{say('station.read-in')}</span>
             <input type="file" accept="application/json,.json" onChange={(event) => readIn(event.target.files?.[0])} />
           </label>

@@ -23,7 +23,7 @@ interface ButtonProps extends Look {
 }
 
 const classOf = ({ kind, size = 'main', className }: Look) =>
-  ['button', kind, size, className].filter(Boolean).join(' ')
+  ['button', kind, `size-${size}`, className].filter(Boolean).join(' ')
 
 function Inside({ children, arrow, size }: Pick<Look, 'children' | 'arrow' | 'size'>) {
   const length = size === 'way' ? 64 : size === 'row' ? 32 : 44
@@ -76,7 +76,7 @@ export function ShutButton({ act, why, size = 'main', onPress }: ShutButtonProps
     <>
       <button
         type="button"
-        className={`button shut ${size}`}
+        className={`button shut size-${size}`}
         aria-disabled="true"
         aria-describedby={reason}
         onClick={onPress}
