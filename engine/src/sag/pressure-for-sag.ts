@@ -57,7 +57,7 @@ export function strokeOfSag(spring: Spring, fraction: number): Metre {
  * @returns gauge pressure at full length [Pa], the stroke [m]
  * @throws Refusal: a coil, a load no pressure from 0 up can hold there, or an answer above `maxPressure` (then with the sag that gives)
  * @source force balance at rest, ideal gas, isothermal
- * @example pressureForSag({ kind: 'air', bore: 0.032, shaft: 0.01, stroke: 0.15, positiveVolume: 0.000197, negativeVolume: 0.000031, equalisingStroke: 0.0025 }, { load: 351, sag: 0.2 }).pressure // 661900
+ * @example pressureForSag({ kind: 'air', bore: 0.032, shaft: 0.01, stroke: 0.15, positiveVolume: 0.000197, negativeVolume: 0.000031, equalisingStroke: 0.0025 }, { load: 351, sag: 0.2 }).pressure // 678034
  */
 export function pressureForSag(spring: Spring, question: PressureQuestion): PressureForSag {
   if (spring.kind === 'coil') {
