@@ -140,5 +140,6 @@ export const appPlaceWords = {
   'start.working': 'One moment: the book is being made.',
   'start.my-pump': 'My pump',
   'start.my-wrench': 'My wrench',
-  'start.others': 'Workshops on this server',
+  'start.my-pump.note': 'Taken as reading true, to 1 psi, until it is compared with another.',
+  'start.my-wrench.note': 'Taken as class 4 % and used without an adapter, until its certificate is read.',
 } as const satisfies Record<string, string>

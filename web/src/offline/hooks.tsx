@@ -86,12 +86,15 @@ export function useRegisters(): AllRegisters {
   )
 }
 
-/** Whose hands are on; the first person of the shop until somebody says so. */
+/** Whose hands are on; the owner's until somebody says so. */
 export function useHands(): { person: Person | null; setHands: (id: Id) => Promise<void> } {
   const station = useStation()
   const { people } = useRegisters()
   const chosen = people.find(({ id }) => id === station.store.memory.meta.hands)
-  return { person: chosen ?? people[0] ?? null, setHands: station.setHands }
+  return {
+    person: chosen ?? people.find(({ role }) => role === 'owner') ?? people[0] ?? null,
+    setHands: station.setHands,
+  }
 }
 
 /** The newest revision of a sheet: the one its register wrote last. */

@@ -61,7 +61,7 @@ function StartForm({ first }: { first: FirstAct }) {
       instruments.push({
         id: freshId(),
         name: say('start.my-pump'),
-        note: null,
+        note: say('start.my-pump.note'),
         kind: 'pump',
         hoseVolume: hose,
         offset: 0,
@@ -71,7 +71,7 @@ function StartForm({ first }: { first: FirstAct }) {
       instruments.push({
         id: freshId(),
         name: say('start.my-wrench'),
-        note: null,
+        note: say('start.my-wrench.note'),
         kind: 'wrench',
         low,
         high,
