@@ -1,6 +1,6 @@
 import { say } from '@legwork/trade'
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query'
-import { type ComponentType, lazy, type ReactNode, Suspense, useEffect, useMemo, useState } from 'react'
+import { lazy, type ReactNode, Suspense, useEffect, useMemo, useState } from 'react'
 import { Route, Router, Switch } from 'wouter'
 import { FigureWorldProvider, plainMeasures } from './figures/world.tsx'
 import { StationProvider, useHands, useRegisters } from './offline/hooks.tsx'
@@ -18,14 +18,8 @@ import { StationPage } from './pages/station-page.tsx'
 import { UnitPage, UnitsPage } from './pages/units.tsx'
 
 /** The pages of a job are a part of their own, loaded when a job is opened. */
-const jobPages = import.meta.glob<{ JobPage: ComponentType; TakeInPage: ComponentType }>('./pages/job/index.ts')
-const jobPart = (name: 'JobPage' | 'TakeInPage') =>
-  lazy(async () => {
-    const part = await jobPages['./pages/job/index.ts']?.()
-    return { default: part?.[name] ?? NotHere }
-  })
-const JobPage = jobPart('JobPage')
-const TakeInPage = jobPart('TakeInPage')
+const JobPage = lazy(() => import('./pages/job/index.ts').then((part) => ({ default: part.JobPage })))
+const TakeInPage = lazy(() => import('./pages/job/index.ts').then((part) => ({ default: part.TakeInPage })))
 
 const queries = new QueryClient()
 
@@ -50,7 +44,7 @@ function Pages() {
         <Route path="/" component={Bench} />
         <Route path="/start" component={StartPage} />
         <Route path="/take-in" component={TakeInPage} />
-        <Route path="/jobs/:stream/:chapter?" component={JobPage} />
+        <Route path="/jobs/:stream/:chapter?">{(params) => <JobPage params={params} />}</Route>
         <Route path="/units" component={UnitsPage} />
         <Route path="/units/:id">{({ id }) => <UnitPage id={id} />}</Route>
         <Route path="/riders" component={RidersPage} />

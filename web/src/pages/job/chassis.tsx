@@ -1,10 +1,10 @@
 /** The chassis, part by part, before anything else: sound, or condemned, which stops the job. */
 import { type ChassisPart, say, sayMessage, traitsOf } from '@legwork/trade'
 import { useState } from 'react'
+import { VerdictMark } from '../../marks/verdict-mark.tsx'
 import { Button } from '../../ui/button.tsx'
 import { TextField } from '../../ui/field.tsx'
 import { SideHead } from '../../ui/ledger.tsx'
-import { VerdictMark } from '../../marks/verdict-mark.tsx'
 import { ByWhom } from './by-whom.tsx'
 import { useJobView, useWriting } from './job-view.tsx'
 import { Refused } from './refused.tsx'
@@ -13,7 +13,8 @@ function CondemnForm({ part, onDone }: { part: ChassisPart; onDone: () => void }
   const { keepText } = useJobView()
   const { write, refusal } = useWriting()
   const [found, setFound] = useState('')
-  const condemn = async () => write('chassis-checked', { part, verdict: 'condemned', found: await keepText(found.trim()) })
+  const condemn = async () =>
+    write('chassis-checked', { part, verdict: 'condemned', found: await keepText(found.trim()) })
   return (
     <form
       className="keep-form"
@@ -22,7 +23,13 @@ function CondemnForm({ part, onDone }: { part: ChassisPart; onDone: () => void }
         if (found.trim()) void condemn()
       }}
     >
-      <TextField label={say('look.condemn.found')} hint={say('look.condemn.note')} value={found} onChange={setFound} lines={2} />
+      <TextField
+        label={say('look.condemn.found')}
+        hint={say('look.condemn.note')}
+        value={found}
+        onChange={setFound}
+        lines={2}
+      />
       <div className="acts">
         <Button kind="second" size="row" onPress={onDone}>
           {say('page.cancel')}

@@ -1,5 +1,12 @@
 /** Measurements judged, worst first. */
-import { type Finding, type Instrument, judgeMeasured, type MeasuredEntry, type Reading, type Sheet } from '@legwork/trade'
+import {
+  type Finding,
+  type Instrument,
+  judgeMeasured,
+  type MeasuredEntry,
+  type Reading,
+  type Sheet,
+} from '@legwork/trade'
 
 /** What can be measured before the strip, and what it is read in. */
 export const measurable = {
@@ -10,7 +17,13 @@ export const measurable = {
   'short-of-length': { measure: 'm', fine: false, legs: false },
 } as const satisfies Record<string, { measure: Reading['measure']; fine: boolean; legs: boolean }>
 export type Measurable = keyof typeof measurable
-export const measurables: readonly Measurable[] = ['return-time', 'clearance', 'friction', 'breakaway', 'short-of-length']
+export const measurables: readonly Measurable[] = [
+  'return-time',
+  'clearance',
+  'friction',
+  'breakaway',
+  'short-of-length',
+]
 export const isMeasurable = (what: string): what is Measurable => Object.hasOwn(measurable, what)
 
 export interface JudgedMeasurement {

@@ -43,8 +43,8 @@ function Agreed() {
           })}
         </p>
         <p className="minutes">
-          <b translate="no">{state.minutesPlanned}</b>{' '}
-          {say('agree.minutes-short')} · {say('agree.steps', { n: state.steps.length })}
+          <b translate="no">{state.minutesPlanned}</b> {say('agree.minutes-short')} ·{' '}
+          {say('agree.steps', { n: state.steps.length })}
         </p>
         <div className="bottom">
           <LinkButton kind="main" arrow="forward" href={chapterHref(stream, no ? 'hand-over' : 'work')}>
@@ -67,7 +67,9 @@ function Propose({ sheet }: { sheet: Sheet }) {
   )
   const [by, setBy] = useState<'rider' | 'workshop'>(state.opened?.rider ? 'rider' : 'workshop')
   const all = proposed.map((one) => one.service)
-  const declined = all.filter((service) => !picked.includes(service) && proposed.find((one) => one.service === service)?.wanted)
+  const declined = all.filter(
+    (service) => !picked.includes(service) && proposed.find((one) => one.service === service)?.wanted,
+  )
   const steps = picked.length > 0 ? planSteps(picked, sheet, { alone: bike === null }) : []
   const minutes = steps.reduce((sum, step) => sum + step.minutes, 0)
   const agree = (answer: 'yes' | 'no' | 'partly') =>
@@ -89,7 +91,13 @@ function Propose({ sheet }: { sheet: Sheet }) {
               label={say(`service.${service}`)}
               detail={<span translate="no">{sayMessage(reason)}</span>}
               ticked={picked.includes(service)}
-              onTick={(on) => setPicked(on ? all.filter((one) => one === service || picked.includes(one)) : picked.filter((one) => one !== service))}
+              onTick={(on) =>
+                setPicked(
+                  on
+                    ? all.filter((one) => one === service || picked.includes(one))
+                    : picked.filter((one) => one !== service),
+                )
+              }
             />
           ))}
           <p className="minutes">

@@ -1,5 +1,13 @@
 /** Services proposed for a unit, each with its reason. */
-import { intervals, type JobState, message, type Message, type ServiceId, type Sheet, servicesFor } from '@legwork/trade'
+import {
+  intervals,
+  type JobState,
+  type Message,
+  message,
+  type ServiceId,
+  type Sheet,
+  servicesFor,
+} from '@legwork/trade'
 import type { JudgedMeasurement } from './findings.ts'
 import { isSign, type SignId } from './signs.ts'
 

@@ -12,7 +12,15 @@ interface Draft {
   [field: string]: FieldValue | null
 }
 
-function FillField({ field, value, onChange }: { field: SheetField; value: FieldValue | null; onChange: (value: FieldValue | null) => void }) {
+function FillField({
+  field,
+  value,
+  onChange,
+}: {
+  field: SheetField
+  value: FieldValue | null
+  onChange: (value: FieldValue | null) => void
+}) {
   const { usual, measure } = field
   const label = sayMessage(field.label)
   if (measure === null)
@@ -83,7 +91,10 @@ export function SheetFillIn({ sheet, fields }: { sheet: Sheet; fields: readonly 
       <p className="book">{say('agree.fill-in.note')}</p>
       <Choice
         label={say('agree.fill-in.source')}
-        options={(['makers-sheet', 'measured-here'] as const).map((value) => ({ value, label: say(`source.${value}`) }))}
+        options={(['makers-sheet', 'measured-here'] as const).map((value) => ({
+          value,
+          label: say(`source.${value}`),
+        }))}
         value={kind}
         onChange={setKind}
       />

@@ -7,7 +7,15 @@ import { Shown } from './readings.tsx'
 import { sheetField } from './sheet-fields.ts'
 import { SheetFillIn } from './sheet-fill-in.tsx'
 
-function ValueCell({ name, of, children }: { name: string; of: SourcedNumber | SourcedText | null; children: ReactNode }) {
+function ValueCell({
+  name,
+  of,
+  children,
+}: {
+  name: string
+  of: SourcedNumber | SourcedText | null
+  children: ReactNode
+}) {
   return (
     <div className="sheet-value">
       <span className="name">{name}</span>
@@ -39,7 +47,15 @@ function LegValues({ sheet, leg }: { sheet: Sheet; leg: Leg }) {
 }
 
 /** The values of the services picked; with gaps, a form to fill them in. */
-export function SheetValues({ sheet, services, frozen }: { sheet: Sheet; services: readonly string[]; frozen: boolean }) {
+export function SheetValues({
+  sheet,
+  services,
+  frozen,
+}: {
+  sheet: Sheet
+  services: readonly string[]
+  frozen: boolean
+}) {
   const gaps = neededValues(services, sheet).filter((value) => !value.good)
   const fields = gaps.flatMap((gap) => sheetField(sheet, gap.field) ?? [])
   return (

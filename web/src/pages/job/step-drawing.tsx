@@ -1,12 +1,12 @@
 /** The figure of a step, largest on its page, with the line that says where it comes from. */
 import { type Source, say, sayMessage } from '@legwork/trade'
+import { WrenchDrawing } from '../../cutaway/wrench-drawing.tsx'
 import { QuantityText } from '../../figures/figure.tsx'
 import { SourceLine } from '../../figures/source-line.tsx'
-import { WrenchDrawing } from '../../cutaway/wrench-drawing.tsx'
 import { LinkButton } from '../../ui/button.tsx'
 import { chapterHref } from './job-address.ts'
 import { useJobView } from './job-view.tsx'
-import { Shown } from './readings.tsx'
+import { Shown, useShownText } from './readings.tsx'
 import type { StepFigure, StepValue } from './step-figure.ts'
 
 const workedOut: Source = {
@@ -35,6 +35,7 @@ function Value({ of, size }: { of: StepValue; size: 'step' | 'second' }) {
 function Torque({ figure }: { figure: Extract<StepFigure, { kind: 'torque' }> }) {
   const { value, wrench, set, suits } = figure
   const adapter = wrench.adapterLength > 0
+  const text = useShownText()
   return (
     <>
       <Value of={value} size="step" />
@@ -55,19 +56,35 @@ function Torque({ figure }: { figure: Extract<StepFigure, { kind: 'torque' }> })
                 })
               : say('work.wrench-plain'),
             inputs: [
-              { name: sayMessage(value.label), shown: <Shown value={value.value} measure="N·m" />, ...(value.source ? { source: value.source } : {}) },
-              { name: say('work.wrench-grip', { wrench: wrench.name }), shown: <Shown value={wrench.length} measure="m" /> },
+              {
+                name: sayMessage(value.label),
+                shown: <Shown value={value.value} measure="N·m" />,
+                ...(value.source ? { source: value.source } : {}),
+              },
+              {
+                name: say('work.wrench-grip', { wrench: wrench.name }),
+                shown: <Shown value={wrench.length} measure="m" />,
+              },
               { name: say('work.wrench-adapter'), shown: <Shown value={wrench.adapterLength} measure="m" /> },
             ],
             leavesOut: [say('work.wrench-leaves-out')],
           }}
         />
         {!suits && (
-          <p className="refusal">{say('work.wrench-out', { wrench: wrench.name, low: wrench.low, high: wrench.high })}</p>
+          <p className="refusal">
+            {say('work.wrench-out', { wrench: wrench.name, low: wrench.low, high: wrench.high })}
+          </p>
         )}
       </div>
       <div className="wrench-drawing">
-        <WrenchDrawing wrench={wrench} wanted={value.value} set={set} />
+        <WrenchDrawing
+          wrench={wrench}
+          label={say('work.wrench-drawing', { wrench: wrench.name, set: text(set, 'N·m') })}
+          words={{
+            length: `${millimetres(wrench.length)} mm, ${wrench.name}`,
+            adapter: millimetres(wrench.adapterLength),
+          }}
+        />
       </div>
     </>
   )
@@ -101,9 +118,7 @@ function Missing({ figure }: { figure: Extract<StepFigure, { kind: 'missing' }> 
   const setUp = figure.what.key === 'work.set-up-first'
   return (
     <div className="fig missing">
-      <p className="large">
-        {setUp ? say('refused.needs-set-up') : say('work.missing', { what: figure.what })}
-      </p>
+      <p className="large">{setUp ? say('refused.needs-set-up') : say('work.missing', { what: figure.what })}</p>
       {setUp && (
         <LinkButton kind="second" arrow="forward" href={chapterHref(stream, 'set-up')}>
           {say('work.set-up-link')}

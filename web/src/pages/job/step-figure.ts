@@ -184,9 +184,9 @@ export function askedReading(step: StepState): AskedReading | null {
   if (!isStepId(step.step)) return null
   switch (procedureSteps[step.step].figure) {
     case 'drained':
-      return { measure: 'm³', label: message('work.read.drained'), needed: true }
+      return { measure: 'm³', label: message('work.read.drained', { leg: '' }), needed: true }
     case 'bath-oil':
-      return { measure: 'm³', label: message('work.read.oil'), needed: true }
+      return { measure: 'm³', label: message('work.read.oil', { leg: '' }), needed: true }
     case 'travel':
       return { measure: 'm', label: message('work.read.travel'), needed: true }
     case 'air-pressure':

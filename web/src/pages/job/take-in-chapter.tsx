@@ -111,7 +111,11 @@ function KeepForm({ item }: { item: SnapshotItem }) {
         <Button kind="main" type="submit">
           {say('keep.act')}
         </Button>
-        <Button kind="second" onPress={() => setUnknown(true)} name={`${say('keep.not-known')}: ${say(`snapshot.${item}`)}`}>
+        <Button
+          kind="second"
+          onPress={() => setUnknown(true)}
+          name={`${say('keep.not-known')}: ${say(`snapshot.${item}`)}`}
+        >
           {say('keep.not-known')}
         </Button>
       </div>
@@ -121,7 +125,17 @@ function KeepForm({ item }: { item: SnapshotItem }) {
   )
 }
 
-function KeptRow({ item, no, open, after }: { item: SnapshotItem; no: number; open: boolean; after: SnapshotItem | null }) {
+function KeptRow({
+  item,
+  no,
+  open,
+  after,
+}: {
+  item: SnapshotItem
+  no: number
+  open: boolean
+  after: SnapshotItem | null
+}) {
   const { state, text, instruments } = useJobView()
   const kept = state.snapshot[item]
   const pump = kept?.reading?.instrument ? instruments.find((one) => one.id === kept.reading?.instrument) : undefined

@@ -4,8 +4,8 @@ import {
   type GateId,
   type Leg,
   legs,
-  message,
   type Message,
+  message,
   type Reading,
   type StepState,
 } from '@legwork/trade'
@@ -34,7 +34,9 @@ export function missingFor(step: StepState, place: Place, draft: TickDraft): Mes
   for (const gate of statementsOf(step)) {
     const at = gate === 'R15' ? place : (placesOf(step)[0] ?? place)
     if (draft.said.has(statementKey(gate, at))) continue
-    return message('work.tick.say-first')
+    return message('work.tick.say-first', {
+      what: message(gate === 'R5' || gate === 'R8' || gate === 'R11' ? `work.say.${gate}` : 'work.say.R15.plain.short'),
+    })
   }
   const asked = askedReading(step)
   return asked?.needed && (draft.readings[place] ?? null) === null ? message('work.tick.reading-first') : null

@@ -1,0 +1,2 @@
+export { JobPage } from './job-page.tsx'
+export { TakeInPage } from './take-in-page.tsx'

@@ -1,0 +1,155 @@
+/** One job: seven chapters down the edge, its book, and what stops it. */
+import { type Chapter, chapterOrder, type Sheet, type Stream, say, sayMessage } from '@legwork/trade'
+import { useMemo } from 'react'
+import { clock, day } from '../../figures/moment.ts'
+import { useHands, useJob, useNow, useRegisters, useStation, useWriteRegister } from '../../offline/hooks.tsx'
+import { Button } from '../../ui/button.tsx'
+import { Frame } from '../../ui/frame.tsx'
+import type { EdgePlace } from '../../ui/thumb-edge.tsx'
+import { KeptOrSent } from '../kept-or-sent.tsx'
+import { NotHere } from '../not-here.tsx'
+import { HandOver } from './hand-over.tsx'
+import { chapterHref, chapterIn, jobBookHref } from './job-address.ts'
+import { JobBook } from './job-book.tsx'
+import { type JobView, JobViewProvider, useJobView, useWriting } from './job-view.tsx'
+import { LookOver } from './look-over.tsx'
+import { Plan } from './plan.tsx'
+import { Prove } from './prove.tsx'
+import { Refused } from './refused.tsx'
+import { SetUp } from './set-up.tsx'
+import { Stopped } from './stopped.tsx'
+import { TakeInChapter } from './take-in-chapter.tsx'
+import { Work } from './work.tsx'
+import './job.css'
+
+const pages: Readonly<Record<Chapter, () => React.ReactNode>> = {
+  'take-in': TakeInChapter,
+  'look-over': LookOver,
+  plan: Plan,
+  work: Work,
+  prove: Prove,
+  'set-up': SetUp,
+  'hand-over': HandOver,
+}
+
+function useView(stream: Stream): JobView | null {
+  const job = useJob(stream)
+  const registers = useRegisters()
+  const { person } = useHands()
+  const writeRegister = useWriteRegister()
+  const station = useStation()
+  return useMemo(() => {
+    const { opened } = job.state
+    if (!opened || !person) return null
+    const unit = registers.units.find((one) => one.id === opened.unit) ?? null
+    return {
+      ...job,
+      unit,
+      rider: registers.riders.find((one) => one.id === opened.rider) ?? null,
+      bike: registers.bikes.find((one) => one.id === opened.bike) ?? null,
+      visit: registers.visits.find((one) => one.id === opened.visit) ?? null,
+      sheet: job.state.sheet,
+      people: registers.people,
+      instruments: registers.instruments,
+      hands: person,
+      paperHref: (paper: string) =>
+        `/api/workshops/${station.workshop}/jobs/${encodeURIComponent(stream)}/${paper}?person=${person.id}`,
+      writeSheet: (sheet: Sheet) => writeRegister('sheets', sheet),
+    }
+  }, [job, registers, person, writeRegister, station, stream])
+}
+
+function TakeOver() {
+  const { state, hands, people } = useJobView()
+  const { write, refusal } = useWriting()
+  if (!state.hands || state.hands === hands.id || state.handedOver || state.carriedOver) return null
+  const name = people.find((one) => one.id === state.hands)?.name ?? '–'
+  return (
+    <div className="take-over">
+      <p className="book">{say('take-over.says', { name })}</p>
+      <Button kind="second" size="row" onPress={() => void write('taken-over', { from: state.hands })}>
+        {say('take-over.act')}
+      </Button>
+      <Refused refusal={refusal} />
+    </div>
+  )
+}
+
+/** A job at an address; `stream` is its id. */
+export function JobPage({ params }: { params: { stream: string; chapter?: string | undefined } }) {
+  const id = decodeURIComponent(params.stream).replace(/^job:/, '')
+  const stream: Stream = `job:${id}`
+  const view = useView(stream)
+  const now = useNow()
+  if (!view) return <NotHere />
+  const { state, unit, rider, sheet } = view
+  const book = params.chapter === 'book'
+  const chapter = chapterIn(params.chapter) ?? (state.next.kind === 'nothing' ? 'hand-over' : state.next.chapter)
+  const places: EdgePlace[] = chapterOrder.map((one) => {
+    const standing = state.chapters[one]
+    const current = !book && one === chapter
+    const sent = view.sent ? 'sent' : 'kept'
+    const detail =
+      standing.state === 'done' && standing.at
+        ? clock(standing.at)
+        : standing.state === 'shut' && standing.because
+          ? sayMessage(standing.because)
+          : say(`chapter.state.${standing.state}`)
+    const todo = standing.state === 'done' ? 'done' : standing.state === 'open' ? 'open' : 'todo'
+    return {
+      name: say(`chapter.${one}`),
+      href: chapterHref(stream, one),
+      state: current ? 'now' : standing.state === 'shut' ? 'shut' : todo,
+      detail,
+      ...(standing.state === 'done' && standing.at ? { kept: sent } : {}),
+    }
+  })
+  const Body = pages[chapter]
+  const title = `${unit?.label ?? ''} ${book ? say('book.title') : say(`chapter.${chapter}`)}`
+  return (
+    <JobViewProvider view={view}>
+      <Frame
+        title={title}
+        block={{
+          home: { label: say('place.bench'), href: '/' },
+          cells: [
+            { label: <span translate="no">{state.opened && day(state.opened.at)}</span>, value: say('page.job') },
+            {
+              label: say('page.unit'),
+              value: (
+                <span translate="no">
+                  {unit?.description} · {unit?.label}
+                </span>
+              ),
+              phone: 'show',
+              grow: true,
+            },
+            {
+              label: say('page.rider'),
+              value: rider ? <span translate="no">{rider.name}</span> : say('page.no-rider'),
+            },
+            {
+              label: say('page.sheet'),
+              value: sheet ? (
+                <span translate="no">{say('page.sheet-revision', { name: sheet.name, revision: sheet.revision })}</span>
+              ) : (
+                say('page.no-sheet')
+              ),
+            },
+            {
+              label: <span translate="no">{clock(now)}</span>,
+              value: <KeptOrSent />,
+              href: jobBookHref(stream),
+              phone: 'show',
+            },
+          ],
+        }}
+        edge={{ label: say('page.chapters'), of: 'chapters', places }}
+      >
+        <Stopped />
+        <TakeOver />
+        {book ? <JobBook /> : <Body key={chapter} />}
+      </Frame>
+    </JobViewProvider>
+  )
+}

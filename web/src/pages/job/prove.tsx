@@ -1,0 +1,113 @@
+/** Prove: length and travel by the sheet, next to what was measured as it came in. */
+import { say } from '@legwork/trade'
+import { useState } from 'react'
+import { Button, LinkButton } from '../../ui/button.tsx'
+import { SideHead, ValueRow } from '../../ui/ledger.tsx'
+import { ByWhom } from './by-whom.tsx'
+import { judgedMeasurements } from './findings.ts'
+import { chapterHref } from './job-address.ts'
+import { useJobView, useWriting } from './job-view.tsx'
+import { MeasureForm } from './measure-form.tsx'
+import { MeasuredRows } from './measured-rows.tsx'
+import { ReadingField, Shown, useShownText } from './readings.tsx'
+import { Refused } from './refused.tsx'
+
+function FreeLength() {
+  const { state, sheet } = useJobView()
+  const { write, refusal } = useWriting()
+  const text = useShownText()
+  const [value, setValue] = useState<number | null>(null)
+  const wanted = sheet?.freeLength?.value ?? null
+  const kept = state.snapshot.length?.reading?.value ?? null
+  const done = state.measured.findLast((one) => one.what === 'free-length' && one.phase === 'done')
+  const hint =
+    wanted !== null
+      ? say('prove.length.wanted', { length: text(wanted, 'm'), allowed: text(0.002, 'm') })
+      : kept !== null
+        ? say('prove.length.wanted-received', { length: text(kept, 'm'), allowed: text(0.002, 'm') })
+        : say('prove.length.how')
+  return (
+    <SideHead place="above" title={say('prove.length')} note={say('prove.length.how')}>
+      {done && (
+        <ValueRow name={<ByWhom made={done} />}>
+          <Shown value={done.reading.value} measure="m" size="row" hand />
+        </ValueRow>
+      )}
+      <form
+        className="keep-line"
+        onSubmit={(event) => {
+          event.preventDefault()
+          if (value === null) return
+          const reading = { value, measure: 'm', instrument: null, how: null } as const
+          void write('measured', { what: 'free-length', leg: null, phase: 'done', reading })
+        }}
+      >
+        <ReadingField label={say('prove.length')} hint={hint} measure="m" value={value} onChange={setValue} />
+        <Button kind="main" type="submit">
+          {say('prove.length.act')}
+        </Button>
+      </form>
+      <Refused refusal={refusal} />
+    </SideHead>
+  )
+}
+
+function Travel() {
+  const { state, sheet } = useJobView()
+  const step = state.steps.find((one) => one.step === 'travel-air-out' || one.step === 'travel-spring-out')
+  const done = step?.done.once ?? null
+  return (
+    <SideHead place="above" title={say('prove.travel')} note={say('prove.travel.from-work')}>
+      {done?.reading ? (
+        <ValueRow name={<ByWhom made={done} />} note={say('work.travel-allowed')}>
+          <Shown value={done.reading.value} measure="m" size="row" hand />
+          {sheet && (
+            <small className="book">
+              {' '}
+              {say('work.travel-by-sheet')} <Shown value={sheet.stroke.value} measure="m" />
+            </small>
+          )}
+        </ValueRow>
+      ) : (
+        <p className="book">{say('prove.travel.none')}</p>
+      )}
+    </SideHead>
+  )
+}
+
+export function Prove() {
+  const { state, sheet, instruments, stream } = useJobView()
+  const [adding, setAdding] = useState(false)
+  const now = judgedMeasurements(state.measured, sheet, instruments, 'done')
+  const before = judgedMeasurements(state.measured, sheet, instruments, 'received')
+  return (
+    <div className="two-columns prove">
+      <div>
+        <FreeLength />
+        <Travel />
+      </div>
+      <div>
+        <SideHead place="above" title={say('prove.before')}>
+          <MeasuredRows judged={before} />
+        </SideHead>
+        <SideHead place="above" title={say('prove.after')} note={say('prove.leak-none')}>
+          <MeasuredRows judged={now} />
+          {adding ? (
+            <MeasureForm phase="done" onDone={() => setAdding(false)} />
+          ) : (
+            <Button kind="second" onPress={() => setAdding(true)}>
+              {say('prove.add')}
+            </Button>
+          )}
+        </SideHead>
+        {state.chapters.prove.state === 'done' && (
+          <div className="bottom">
+            <LinkButton kind="main" arrow="forward" href={chapterHref(stream, 'set-up')}>
+              {say('prove.to-set-up')}
+            </LinkButton>
+          </div>
+        )}
+      </div>
+    </div>
+  )
+}

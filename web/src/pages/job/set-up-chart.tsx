@@ -1,0 +1,52 @@
+/** Force over the stroke, slow and fast from sag, with the load and the wanted sag. */
+import { springCurve } from '@legwork/engine'
+import { say } from '@legwork/trade'
+import { useMemo, useState } from 'react'
+import { ForceStroke } from '../../charts/force-stroke.tsx'
+import { useShownText } from './readings.tsx'
+import { airSpringOf, type StartInputs } from './start-pressure.ts'
+
+export function SetUpChart({ inputs, pressure, load }: { inputs: StartInputs; pressure: number; load: number }) {
+  const text = useShownText()
+  const spring = useMemo(() => airSpringOf(inputs.sheet, inputs.spacers), [inputs.sheet, inputs.spacers])
+  const sag = inputs.sag * spring.stroke
+  const [stroke, setStroke] = useState(sag)
+  const { ambient } = inputs
+  const slow = useMemo(() => springCurve(spring, { pressure, ambient }), [spring, pressure, ambient])
+  const fast = useMemo(
+    () => springCurve(spring, { pressure, ambient, exponent: 1.3, startStroke: sag }),
+    [spring, pressure, ambient, sag],
+  )
+  const at = slow.points.reduce((best, point) =>
+    Math.abs(point.stroke - stroke) < Math.abs(best.stroke - stroke) ? point : best,
+  )
+  const newton = (value: number) => String(Math.round(value))
+  return (
+    <ForceStroke
+      fullStroke={spring.stroke}
+      slow={slow.points}
+      fast={fast.points.filter((point) => point.stroke >= sag)}
+      load={{
+        force: load,
+        low: load * 0.95,
+        high: load * 1.05,
+        value: newton(load),
+        unit: 'N',
+        words: say('set-up.row.load'),
+      }}
+      wanted={{ from: 0.15 * spring.stroke, to: 0.22 * spring.stroke, words: say('set-up.sag-wanted') }}
+      stroke={stroke}
+      onStroke={setStroke}
+      step={0.001}
+      strokeMeasure={{ size: 0.001, unit: 'mm', format: (value) => String(Math.round(value)) }}
+      forceMeasure={{ size: 1, unit: 'N', format: newton }}
+      words={{
+        chart: say('set-up.chart'),
+        slow: say('set-up.slow'),
+        fast: say('set-up.fast'),
+        grip: say('set-up.control.stroke'),
+        gripValue: `${text(stroke, 'm')}, ${text(at.force, 'N')}`,
+      }}
+    />
+  )
+}

@@ -1,0 +1,97 @@
+/** What stops a job: a gate, a person's word, or an entry that does not fit and waits for a decision. */
+import { say, sayMessage } from '@legwork/trade'
+import { useState } from 'react'
+import { SafetySign } from '../../marks/safety-sign.tsx'
+import { Button, LinkButton } from '../../ui/button.tsx'
+import { TextField } from '../../ui/field.tsx'
+import { mayDecide, useJobView, useNameOf, useWriting } from './job-view.tsx'
+import { Refused } from './refused.tsx'
+
+function Decide({ entry, name }: { entry: string; name: string }) {
+  const { keepText, hands } = useJobView()
+  const { write, refusal } = useWriting()
+  const [why, setWhy] = useState('')
+  if (!mayDecide(hands)) return <p className="book">{say('stop.only-decides', { name: hands.name })}</p>
+  const rule = async (ruling: 'stands' | 'struck') => {
+    if (why.trim() === '') return
+    await write('ruled', { entry, ruling, reason: await keepText(why.trim()) })
+  }
+  return (
+    <div className="decide">
+      <TextField label={`${say('stop.why')}: ${name}`} value={why} onChange={setWhy} />
+      <div className="acts">
+        <Button kind="second" onPress={() => void rule('stands')}>
+          {say('stop.stands')}
+        </Button>
+        <Button kind="second" onPress={() => void rule('struck')}>
+          {say('stop.struck')}
+        </Button>
+      </div>
+      <Refused refusal={refusal} />
+    </div>
+  )
+}
+
+function Lift() {
+  const { keepText, hands } = useJobView()
+  const { write, refusal } = useWriting()
+  const [why, setWhy] = useState('')
+  if (!mayDecide(hands)) return null
+  return (
+    <form
+      onSubmit={async (event) => {
+        event.preventDefault()
+        if (why.trim()) await write('stop-lifted', { why: await keepText(why.trim()) })
+      }}
+    >
+      <TextField label={say('stop.why')} hint={say('stop.lift.note')} value={why} onChange={setWhy} />
+      <Button kind="second" type="submit">
+        {say('stop.lift')}
+      </Button>
+      <Refused refusal={refusal} />
+    </form>
+  )
+}
+
+export function Stopped() {
+  const { state, stream } = useJobView()
+  const nameOf = useNameOf()
+  const open = state.contested.filter((one) => one.ruling === null)
+  if (!state.stopped && open.length === 0) return null
+  const workshop = state.opened ? stream : stream
+  return (
+    <section className="stopped" aria-label={say('stop.title')}>
+      <SafetySign sign="prohibition" size={64} />
+      <div>
+        <h2>{say('stop.title')}</h2>
+        {state.stopped && <p>{sayMessage(state.stopped.because)}</p>}
+        {open.map((one) => (
+          <div key={one.entry}>
+            <h3>{say('stop.contested')}</h3>
+            <p className="book">{say('stop.contested.note')}</p>
+            <p>
+              {sayMessage(one.because)} <span translate="no">{nameOf(one.person)}</span>
+            </p>
+            <Decide entry={one.entry} name={nameOf(one.person)} />
+          </div>
+        ))}
+        {state.stopped && open.length === 0 && !state.handedOver && <Lift />}
+        {state.stopped && <NoticeLink stream={workshop} />}
+      </div>
+    </section>
+  )
+}
+
+function NoticeLink({ stream }: { stream: string }) {
+  const { paperHref } = useJobView()
+  return (
+    <LinkButton
+      kind="second"
+      size="row"
+      href={paperHref('notice.pdf')}
+      name={`${say('stop.notice')} ${stream.slice(-4)}`}
+    >
+      {say('stop.pdf')}
+    </LinkButton>
+  )
+}
