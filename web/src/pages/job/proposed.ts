@@ -9,7 +9,7 @@ import {
   servicesFor,
 } from '@legwork/trade'
 import type { JudgedMeasurement } from './findings.ts'
-import { isSign, type SignId } from './signs.ts'
+import { isSign, type SignId } from './signs.tsx'
 
 export interface Proposal {
   service: ServiceId
