@@ -1,10 +1,30 @@
 /** The physics. SI numbers in, SI numbers out (angles degrees); a wrong input is a `Refusal`, a physical extreme a `limit`. */
 export { ambientShift, gaugeElsewhere, type Place, type Shift, type ShiftQuestion } from './air/ambient-shift.ts'
 export { type Air, geopotentialAltitude, standardAir } from './air/atmosphere.ts'
+export { type HoseQuestion, type HoseRatio, hoseRatio } from './air/hose-ratio.ts'
 export { polytropicPressure } from './air/polytropic.ts'
 export { type PumpQuestion, type PumpReading, pumpReading } from './air/pump.ts'
+export { type LeakDown, type LeakQuestion, leakDown } from './bench-test/leak-down.ts'
+export { type CoilRateQuestion, coilRate } from './coil/coil-rate.ts'
+export { type WireQuestion, wireRate } from './coil/wire-rate.ts'
 export { type ForkLoad, type ForkLoadQuestion, forkLoad } from './load/fork-load.ts'
+export { type Leverage, leverageAt, wheelTravel } from './load/leverage.ts'
+export { type ShockLoadQuestion, shockLoad } from './load/shock-load.ts'
+export { type SideFrictionQuestion, sideFriction } from './load/side-friction.ts'
 export { brent } from './numerics/brent.ts'
+export {
+  type BlendMethod,
+  type BlendQuestion,
+  blend,
+  type ResidualQuestion,
+  refutasNumber,
+  residualOil,
+} from './oil/blend.ts'
+export { type OilHeight, type OilHeightQuestion, oilHeight } from './oil/oil-height.ts'
+export { type SayboltQuestion, saybolt } from './oil/saybolt.ts'
+export { type OilViscosity, type ViscosityQuestion, viscosity } from './oil/viscosity.ts'
+export { viscosityGrade, viscosityIndex } from './oil/viscosity-index.ts'
+export { type ViscosityPoint, viscosityBetween } from './oil/viscosity-temperature.ts'
 export { type FormatOptions, formatQuantity } from './quantities/format.ts'
 export { figure, type Kind, type KindName, kinds } from './quantities/kinds.ts'
 export { type Dimension, fromSI, type Measure, type MeasureName, measures, toSI } from './quantities/measures.ts'
@@ -13,8 +33,12 @@ export type * from './quantities/si.ts'
 export { gravity, standardAtmospherePressure } from './quantities/si.ts'
 export { type RefusalCode, refusalCodes } from './refusal/codes.ts'
 export { Refusal, type RefusedField, type RefusedValue, refusalSentence } from './refusal/refusal.ts'
+export { type BothEnds, type BothEndsQuestion, bothEnds, type End } from './sag/both-ends.ts'
+export { type CalibrateQuestion, type Calibration, calibrate, type MeasuredPoint } from './sag/calibrate.ts'
 export { type PressureForSag, type PressureQuestion, pressureForSag } from './sag/pressure-for-sag.ts'
 export { type Sag, type SagQuestion, sag } from './sag/sag.ts'
+export { type SpacersForEndForce, type SpacersQuestion, spacersForEndForce } from './sag/spacers-for-end-force.ts'
+export { type OtherSetting, type TravelQuestion, type TravelUsed, travelUsed } from './sag/travel-used.ts'
 export { fullStroke } from './spring/dimensions.ts'
 export { type PreparedSpring, prepareSpring } from './spring/prepare-spring.ts'
 export type {
@@ -33,4 +57,8 @@ export type {
 } from './spring/spring.ts'
 export { type CurveOptions, type CurvePoint, type SpringCurve, springCurve } from './spring/spring-curve.ts'
 export { springState } from './spring/spring-state.ts'
+export { type Bolt, type BoltQuestion, bolt } from './torque/bolt.ts'
+export { stressArea } from './torque/thread.ts'
+export { type StripQuestion, type ThreadStrip, threadStrip } from './torque/thread-strip.ts'
+export { type ChoiceQuestion, type Wrench, type WrenchChoice, wrenchChoice } from './torque/wrench-choice.ts'
 export { type WrenchQuestion, wrenchSetting } from './torque/wrench-setting.ts'

@@ -21,7 +21,7 @@ export interface CoilRateQuestion {
  * @returns rate [N/m]
  * @throws Refusal naming every field that can't be; `no-answer` where the gas alone carries the load
  * @source force balance at rest
- * @example coilRate({ load: 1945, sag: 0.0225, preload: 0.001, damperGas: { pressure: 1378951, volume: 0.00004, rod: 0.0127 } }).rate // 74720
+ * @example coilRate({ load: 1945, sag: 0.0225, preload: 0.001, damperGas: { pressure: 1378951, volume: 0.00004, rod: 0.0127 } }).rate // 7.472e4
  */
 export function coilRate(question: CoilRateQuestion): { rate: NewtonPerMetre } {
   const { load, sag, preload, damperGas, lower } = question

@@ -49,7 +49,7 @@ function withSpacers(spring: AirSpring, spacers: number, question: SpacersQuesti
  * @returns spacers, gauge pressure [Pa], the force reached [N]
  * @throws Refusal: no number that fits reaches it (then with the largest force); a coil; any field that can't be
  * @source force balance; ideal gas, polytropic from the sag
- * @example spacersForEndForce({ kind: 'air', bore: 0.032, shaft: 0.01, stroke: 0.15, positiveVolume: 0.000197, negativeVolume: 0.000031, equalisingStroke: 0.0025, spacerVolume: 0.00001 }, { load: 351, sag: 0.2, endForce: 1500 }).spacers // 2
+ * @example spacersForEndForce({ kind: 'air', bore: 0.032, shaft: 0.01, stroke: 0.15, positiveVolume: 0.000197, negativeVolume: 0.000031, equalisingStroke: 0.0025, spacerVolume: 0.00001 }, { load: 351, sag: 0.2, endForce: 1800 }).spacers // 2
  */
 export function spacersForEndForce(spring: Spring, question: SpacersQuestion): SpacersForEndForce {
   if (spring.kind === 'coil') {
