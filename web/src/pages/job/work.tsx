@@ -29,7 +29,7 @@ import {
 } from './ticking.ts'
 
 const placeName = (place: Place): string =>
-  isLeg(place) ? say('work.tick.leg', { leg: say(`leg.${place}.title`) }) : say('work.tick.once')
+  isLeg(place) ? say(`leg.${place}.title`) : say('work.tick.once')
 
 function Statements(props: { step: StepState; place: Place; draft: TickDraft; onSay: (key: string) => void }) {
   const { step, place, draft, onSay } = props
