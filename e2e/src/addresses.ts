@@ -1,0 +1,34 @@
+/** Every page of the demo workshop, by name: for tests and pictures of all of them. */
+import type { Page } from 'playwright-core'
+
+const chapters = ['take-in', 'look-over', 'plan', 'work', 'prove', 'set-up', 'hand-over', 'book'] as const
+
+/** The page must stand on the demo's Bench. */
+export async function addressesOf(page: Page, address: string): Promise<[name: string, address: string][]> {
+  const href = async (name: RegExp): Promise<string> =>
+    (await page.getByRole('link', { name }).first().getAttribute('href')) ?? ''
+  const [working, stopped] = [await href(/U09/), await href(/U05/)]
+  const firstIn = async (place: string): Promise<string> => {
+    await page.goto(`${address}/${place}`)
+    const link = page.locator(`main a[href^="/${place}/"]`).first()
+    await link.waitFor()
+    return (await link.getAttribute('href')) ?? ''
+  }
+  const [unit, sheet, calculation] = [await firstIn('units'), await firstIn('sheets'), await firstIn('calculations')]
+  return [
+    ['bench', `${address}/`],
+    ...chapters.map((chapter): [string, string] => [chapter, `${address}${working}/${chapter}`]),
+    ['stopped', `${address}${stopped}/look-over`],
+    ['take-in-a-unit', `${address}/take-in`],
+    ['units', `${address}/units`],
+    ['unit', `${address}${unit}`],
+    ['riders', `${address}/riders`],
+    ['sheets', `${address}/sheets`],
+    ['sheet', `${address}${sheet}`],
+    ['calculations', `${address}/calculations`],
+    ['calculation', `${address}${calculation}`],
+    ['search', `${address}/search`],
+    ['hands', `${address}/hands`],
+    ['station', `${address}/station`],
+  ]
+}
