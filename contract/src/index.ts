@@ -1,5 +1,6 @@
 export * from './delivery.ts'
 export * from './entries.ts'
+export { liftBody, newestVersion } from './entry-versions.ts'
 export * from './errors.ts'
 export * from './field-errors.ts'
 export * from './records.ts'

@@ -8,6 +8,8 @@ import {
   entryBodies,
   type FieldError,
   fieldErrors,
+  liftBody,
+  newestVersion,
   type PlacedEntry,
 } from '@legwork/contract'
 import { type AnyEntryDraft, checkEntry, type EntryKind, type Id, reduceJob, type Stream } from '@legwork/trade'
@@ -147,23 +149,34 @@ function draftOf(writing: Writing, item: EntryItem): { draft: AnyEntryDraft } | 
         ),
       ],
     }
-  if (item.version !== 1)
+  const newest = newestVersion(item.kind)
+  if (item.version > newest)
     return {
       errors: [
         wrong(
           'version',
           'entry.version-unknown',
           String(item.version),
-          '1',
+          `1 to ${newest}`,
           'Bring the server to the tablet’s version.',
         ),
       ],
     }
-  const body = entryBodies[item.kind].safeParse(item.body)
-  if (!body.success) return { errors: fieldErrors(body.error, item.body, 'body') }
+  // An old tablet's body is checked and kept as the newest version has it.
+  const lifted = liftBody(item.kind, item.version, item.body)
+  const body = entryBodies[item.kind].safeParse(lifted)
+  if (!body.success) return { errors: fieldErrors(body.error, lifted, 'body') }
   const { is: _is, made: _made, ...line } = item
   // The schema of the kind has checked the body, the delivery's schema the rest.
-  return { draft: { ...line, workshop: writing.workshop, station: writing.station, body: body.data } as AnyEntryDraft }
+  return {
+    draft: {
+      ...line,
+      version: newest,
+      workshop: writing.workshop,
+      station: writing.station,
+      body: body.data,
+    } as AnyEntryDraft,
+  }
 }
 
 async function appendEntry(writing: Writing, item: EntryItem): Promise<DeliveryResult> {

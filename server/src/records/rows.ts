@@ -1,6 +1,6 @@
 /** Entries between rows and the book's own form. */
 
-import type { PlacedEntry } from '@legwork/contract'
+import { liftBody, type PlacedEntry } from '@legwork/contract'
 import type { AnyBookEntry, Standing } from '@legwork/trade'
 import type { Tables } from '../store/tables.ts'
 
@@ -26,7 +26,7 @@ export function entryOf(row: Tables['entry']): PlacedEntry {
     version: row.version,
     seen: row.seen,
     standing: standingOf(row),
-    body: JSON.parse(row.body),
+    body: liftBody(row.kind as AnyBookEntry['kind'], row.version, JSON.parse(row.body)), // as above
   } as PlacedEntry // kind and body belong together: the schema of the kind has seen the body
 }
 
