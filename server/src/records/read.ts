@@ -171,6 +171,35 @@ export async function readChanges(read: Reader, workshop: Id, after: number): Pr
 export interface Hit {
   kind: 'unit' | 'rider' | 'job'
   id: Id | Stream
+  title: string
+  detail: string
+}
+
+const parsed = <T>(row: { body: string } | undefined): T | null => (row ? (JSON.parse(row.body) as T) : null) // checked when it was written
+
+/** What a found thing is called. */
+async function named(read: Reader, workshop: Id, kind: Hit['kind'], id: string): Promise<Hit | null> {
+  const line = (register: 'units' | 'riders', of: Id) =>
+    read.selectFrom(register).select('body').where('workshop', '=', workshop).where('id', '=', of).executeTakeFirst()
+  if (kind === 'unit') {
+    const unit = parsed<Registers['units']>(await line('units', id))
+    return unit && { kind, id, title: unit.label, detail: unit.description }
+  }
+  if (kind === 'rider') {
+    const rider = parsed<Registers['riders']>(await line('riders', id))
+    return rider && { kind, id, title: rider.name, detail: rider.posture ?? '' }
+  }
+  const row = await read
+    .selectFrom('job_card')
+    .select('card')
+    .where('workshop', '=', workshop)
+    .where('stream', '=', id)
+    .executeTakeFirst()
+  if (!row) return null
+  const card = JSON.parse(row.card) as JobCard // the projection wrote it
+  const unit = parsed<Registers['units']>(await line('units', card.unit))
+  const title = `J${String(card.number).padStart(2, '0')}`
+  return { kind, id: card.stream, title, detail: unit ? `${unit.label} ${unit.description}` : '' }
 }
 
 /** What every word of the query begins. */
@@ -190,8 +219,7 @@ export async function search(read: Reader, workshop: Id, query: string): Promise
     ),
   )
   const [first = [], ...rest] = found
-  return first
-    .filter((hit) => rest.every((hits) => hits.some((other) => other.target === hit.target)))
-    .slice(0, 30)
-    .map((hit) => ({ kind: hit.kind, id: hit.target }))
+  const hits = first.filter((hit) => rest.every((others) => others.some((other) => other.target === hit.target)))
+  const all = await Promise.all(hits.slice(0, 30).map((hit) => named(read, workshop, hit.kind, hit.target)))
+  return all.filter((hit) => hit !== null)
 }
