@@ -1,17 +1,25 @@
 /** Air. */
-import { ambientShift, pumpReading, type ShiftQuestion, standardAir } from '@legwork/engine'
+import { ambientShift, hoseRatio, type Place, pumpReading, type ShiftQuestion, standardAir } from '@legwork/engine'
 import { z } from 'zod'
 import { calculation } from './calculation.ts'
 import { quantity } from './fields.ts'
+import { oneForm } from './one-form.ts'
 import { springAssumptions } from './spring-and-load.ts'
 import { springField, withoutGaps } from './spring-fields.ts'
 
 const altitude = quantity('altitude')
 const temperature = quantity('temperature')
-const place = z.union(
-  [z.strictObject({ temperature, altitude }), z.strictObject({ temperature, ambient: quantity('absolutePressure') })],
-  { error: 'a temperature with an altitude or an ambient pressure' },
-)
+const place = z.strictObject({
+  temperature,
+  altitude: altitude.optional(),
+  ambient: quantity('absolutePressure').optional(),
+})
+
+function placeOf(name: 'from' | 'to', read: z.output<typeof place>): Place {
+  const by = oneForm(read, ['altitude'] as const, ['ambient'] as const, `${name}.`)
+  return { temperature: read.temperature, ...by }
+}
+
 const pump = z.strictObject({
   volume: quantity('volume'),
   hoseVolume: quantity('volume'),
@@ -64,8 +72,9 @@ export const air = [
       from: { temperature: '21 °C', altitude: '420 m' },
       to: { temperature: '3 °C', altitude: '420 m' },
     },
-    run({ spring, ...rest }) {
-      return ambientShift(spring, withoutGaps<ShiftQuestion>(rest))
+    run({ spring, from, to, ...rest }) {
+      const question = { ...rest, from: placeOf('from', from), to: placeOf('to', to) }
+      return ambientShift(spring, withoutGaps<ShiftQuestion>(question))
     },
     assumptions: ({ spring }) => springAssumptions(spring),
   }),
@@ -84,6 +93,29 @@ export const air = [
     assumptions: () => [
       'The hose is at ambient before it is attached.',
       'Taking the gauge off leaves the chamber at the reading.',
+    ],
+  }),
+  calculation({
+    name: 'hose-ratio',
+    group: 'Air',
+    title: 'The hose of a pump',
+    summary:
+      'How much a pump leaves of the pressure, from attaching it again and again; from that its hose or the chamber.',
+    formula: 'V/(V + V_h) = mean of successive ratios of the readings',
+    sources: ['Ideal gas at one temperature', 'JCGM 100:2008 5.1.2 for the band'],
+    range: 'Nothing pumped or lost between; each reading is doubtful by resolution/√12.',
+    input: z.strictObject({
+      readings: z.array(quantity('pressure')).max(100),
+      volume: quantity('volume').optional(),
+      hoseVolume: quantity('volume').optional(),
+      gaugeResolution: quantity('pressure').optional(),
+    }),
+    units: { ratio: '1', 'band[]': '1', hoseVolume: 'm³', volume: 'm³' },
+    example: { readings: ['171 psi', '162 psi', '154 psi'], volume: '95 ml' },
+    run: (input) => hoseRatio(withoutGaps(input)),
+    assumptions: () => [
+      'Nothing is pumped or lost between the readings.',
+      'The hose is at ambient each time before it is attached.',
     ],
   }),
 ]

@@ -1,9 +1,9 @@
 /** A named computation of the contract: schema, function, units, what it rests on, an example. */
-import type { RefusedField } from '@legwork/engine'
+import type { RefusalCode, RefusedField } from '@legwork/engine'
 import { Refusal } from '@legwork/engine'
 import { z } from 'zod'
 
-export type Group = 'Spring and load' | 'Air' | 'Torque'
+export type Group = 'Spring and load' | 'Air' | 'Leak' | 'Torque' | 'Oil' | 'Doubt'
 
 export interface Calculation {
   name: string
@@ -69,6 +69,13 @@ function shown(value: unknown): string {
   return text.length > 60 ? `${text.slice(0, 57)}…` : text
 }
 
+function codeOf(issue: z.core.$ZodIssue, came: unknown): RefusalCode {
+  if (came === undefined) return 'missing'
+  if (issue.code === 'too_small' || issue.code === 'too_big') return 'wrong-count'
+  if (issue.code === 'invalid_value' || (issue.code === 'invalid_union' && issue.discriminator)) return 'not-a-choice'
+  return typeof came === 'number' ? 'not-a-number' : 'wrong-type'
+}
+
 /** What a schema found wrong, as fields refused by the engine's own form. */
 export function refusedFields(error: z.ZodError, input: unknown): RefusedField[] {
   return error.issues.flatMap((issue): RefusedField[] => {
@@ -84,7 +91,7 @@ export function refusedFields(error: z.ZodError, input: unknown): RefusedField[]
       }))
     const came = at(input, issue.path)
     const allowed = issue.message
-    const code = came === undefined ? 'missing' : 'not-allowed'
+    const code = codeOf(issue, came)
     return [{ field: field || 'input', code, came: shown(came), allowed, next: 'Send what is allowed there.' }]
   })
 }

@@ -17,7 +17,8 @@ describe.each(Object.values(calculations))('$name', (one) => {
         for (const [key, inner] of Object.entries(value)) look(inner, path === '' ? key : `${path}.${key}`)
     }
     look(output, '')
-    expect(Object.keys(one.units).sort()).toEqual([...new Set(paths)].sort())
+    expect(paths.filter((path) => one.units[path] === undefined)).toEqual([])
+    expect(paths.length).toBeGreaterThan(0)
     expect(units).toEqual(one.units)
   })
 

@@ -1,12 +1,28 @@
 /** The one registry of calculations: command line, HTTP, OpenAPI and pages read it. */
 import { air } from './air.ts'
 import { type Answer, type Calculation, runChecked } from './calculation.ts'
+import { coils } from './coils.ts'
+import { leak } from './leak.ts'
+import { loads } from './loads.ts'
+import { oil } from './oil.ts'
+import { setUp } from './set-up.ts'
 import { springAndLoad } from './spring-and-load.ts'
+import { threads } from './threads.ts'
 import { torque } from './torque.ts'
 
 export { type Answer, type Calculation, describeCalculation } from './calculation.ts'
 
-const all: readonly Calculation[] = [...springAndLoad, ...air, ...torque]
+const all: readonly Calculation[] = [
+  ...springAndLoad,
+  ...setUp,
+  ...coils,
+  ...loads,
+  ...air,
+  ...leak,
+  ...torque,
+  ...threads,
+  ...oil,
+]
 
 export const calculations: Readonly<Record<string, Calculation>> = Object.fromEntries(all.map((one) => [one.name, one]))
 
@@ -17,6 +33,6 @@ export function runCalculation(name: string, input: unknown): Answer {
   const allowed = Object.keys(calculations).join(', ')
   return {
     ok: false,
-    errors: [{ field: 'name', code: 'calculation.unknown', came: name, allowed, next: 'Choose one of them.' }],
+    errors: [{ field: 'name', code: 'unknown-calculation', came: name, allowed, next: 'Choose one of them.' }],
   }
 }

@@ -1,22 +1,10 @@
 /** Spring and load. */
-import { type ForkLoadQuestion, forkLoad, pressureForSag, type Spring, sag, springCurve } from '@legwork/engine'
+import { pressureForSag, type Spring, sag, springCurve } from '@legwork/engine'
 import { z } from 'zod'
 import { calculation } from './calculation.ts'
+import { exampleFork } from './examples.ts'
 import { count, quantity } from './fields.ts'
 import { airSpringField, conditionFields, processFields, springField, withoutGaps } from './spring-fields.ts'
-
-const exampleSpring = {
-  kind: 'air',
-  bore: '32 mm',
-  shaft: '10 mm',
-  stroke: '150 mm',
-  positiveVolume: '197 ml',
-  negativeVolume: '31 ml',
-  equalisingStroke: '2.5 mm',
-  spacerVolume: '10 ml',
-  spacers: 1,
-  lower: { volume: '205 ml', stanchion: '35 mm', rod: '10 mm', legs: [{ oil: '10 ml' }, { oil: '10 ml' }] },
-} as const
 
 const gasSources = ['Ideal gas; polytropic process p·Vᵏ', 'Force balance on the leg']
 const range =
@@ -46,20 +34,6 @@ const pressureInput = z.strictObject({
   sag: quantity('fraction'),
   ambient: quantity('absolutePressure').optional(),
 })
-const headAngle = quantity('angle')
-const forkLoadInput = z.union(
-  [
-    z.strictObject({ wheelLoad: quantity('mass'), unsprungMass: quantity('mass'), headAngle }),
-    z.strictObject({
-      riderMass: quantity('mass'),
-      frontShare: quantity('fraction'),
-      bikeFrontMass: quantity('mass'),
-      headAngle,
-    }),
-  ],
-  { error: 'wheelLoad, unsprungMass and headAngle, or riderMass, frontShare, bikeFrontMass and headAngle' },
-)
-
 export const springAndLoad = [
   calculation({
     name: 'spring-curve',
@@ -80,7 +54,7 @@ export const springAndLoad = [
       'points[].negativePressure': 'Pa',
       'points[].lowerPressures[]': 'Pa',
     },
-    example: { spring: exampleSpring, pressure: '88 psi', points: 4 },
+    example: { spring: exampleFork, pressure: '88 psi', points: 4 },
     run({ spring, ...rest }) {
       return springCurve(spring, withoutGaps(rest))
     },
@@ -96,7 +70,7 @@ export const springAndLoad = [
     range,
     input: sagInput,
     units: { stroke: 'm', fraction: '1', rate: 'N/m', low: 'm', high: 'm' },
-    example: { spring: exampleSpring, pressure: '88 psi', load: '351 N', friction: '15 N' },
+    example: { spring: exampleFork, pressure: '88 psi', load: '351 N', friction: '15 N' },
     run({ spring, ...rest }) {
       return sag(spring, withoutGaps(rest))
     },
@@ -112,24 +86,10 @@ export const springAndLoad = [
     range,
     input: pressureInput,
     units: { pressure: 'Pa', stroke: 'm' },
-    example: { spring: exampleSpring, load: '351 N', sag: '20 %' },
+    example: { spring: exampleFork, load: '351 N', sag: '20 %' },
     run({ spring, ...rest }) {
       return pressureForSag(spring, withoutGaps(rest))
     },
     assumptions: ({ spring }) => springAssumptions(spring),
-  }),
-  calculation({
-    name: 'fork-load',
-    group: 'Spring and load',
-    title: 'Load along a fork',
-    summary: 'What presses along the legs, and across them, from scales or from masses.',
-    formula: 'load = m·g·sin(head angle), side load = m·g·cos(head angle)',
-    sources: ['Statics; g = 9.80665 m/s² (ISO 80000-3)'],
-    range: 'At rest, in the posture that was weighed.',
-    input: forkLoadInput,
-    units: { load: 'N', sideLoad: 'N' },
-    example: { riderMass: '82 kg', frontShare: 0.42, bikeFrontMass: '5.05 kg', headAngle: '65°' },
-    run: (input) => forkLoad(withoutGaps<ForkLoadQuestion>(input)),
-    assumptions: () => ['The posture stays as it was weighed or named; braking and slope are left out.'],
   }),
 ]

@@ -15,21 +15,25 @@ const lowerLeg = z.strictObject({
   stanchion: length.optional(),
 })
 
+/** Air closed in the lower legs. */
+export const lowerField = z.strictObject({
+  volume,
+  stanchion: length,
+  rod: length,
+  closedAt: quantity('absolutePressure').optional(),
+  closedStroke: length.optional(),
+  legs: z.array(lowerLeg).min(1).max(2),
+})
+
+/** Gas behind the damper's oil. */
+export const damperGasField = z.strictObject({ pressure, volume, rod: length })
+
 const around = {
   stroke: length,
-  lower: z
-    .strictObject({
-      volume,
-      stanchion: length,
-      rod: length,
-      closedAt: quantity('absolutePressure').optional(),
-      closedStroke: length.optional(),
-      legs: z.array(lowerLeg).min(1).max(2),
-    })
-    .optional(),
+  lower: lowerField.optional(),
   topOut: z.strictObject({ rate, length }).optional(),
   bumper: z.strictObject({ rate, length, exponent: count }).optional(),
-  damperGas: z.strictObject({ pressure, volume, rod: length }).optional(),
+  damperGas: damperGasField.optional(),
 }
 
 const air = z.strictObject({

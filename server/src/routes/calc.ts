@@ -27,7 +27,7 @@ export function calcRoutes(app: FastifyInstance): void {
     (request) => {
       const answer = runCalculation(request.params.name, request.body)
       if (answer.ok) return answer.output
-      throw new Trouble(answer.errors[0]?.code === 'calculation.unknown' ? 404 : 422, 'Not calculated', answer.errors)
+      throw new Trouble(answer.errors[0]?.code === 'unknown-calculation' ? 404 : 422, 'Not calculated', answer.errors)
     },
   )
 }

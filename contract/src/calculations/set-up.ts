@@ -1,0 +1,105 @@
+/** Setting up from what was seen: spacers, travel used, one dimension measured here. */
+import { type CalibrateQuestion, calibrate, spacersForEndForce, type TravelQuestion, travelUsed } from '@legwork/engine'
+import { z } from 'zod'
+import { calculation } from './calculation.ts'
+import { exampleFork } from './examples.ts'
+import { count, quantity } from './fields.ts'
+import { springAssumptions } from './spring-and-load.ts'
+import { airSpringField, conditionFields, lowerField, springField, withoutGaps } from './spring-fields.ts'
+
+const ambient = quantity('absolutePressure').optional()
+const force = quantity('force')
+const pressure = quantity('pressure')
+const { spacers: _spacers, ...forkWithoutSpacers } = exampleFork
+
+export const setUp = [
+  calculation({
+    name: 'spacers-for-end-force',
+    group: 'Spring and load',
+    title: 'Spacers for a force near the end',
+    summary: 'The fewest spacers whose force near the end reaches what is wanted, at the pressure that gives the sag.',
+    formula: 'smallest n with F_fast(at·stroke; n, p(sag)) ≥ endForce',
+    sources: ['Force balance; ideal gas, polytropic from the sag'],
+    range: 'Whole spacers that fit; air springs.',
+    input: z.strictObject({
+      spring: airSpringField,
+      load: force,
+      sag: quantity('fraction'),
+      endForce: force,
+      at: quantity('fraction').optional(),
+      exponent: count.optional(),
+      ambient,
+    }),
+    units: { spacers: '1', pressure: 'Pa', force: 'N' },
+    example: { spring: forkWithoutSpacers, load: '351 N', sag: '20 %', endForce: '1900 N' },
+    run({ spring, ...rest }) {
+      return spacersForEndForce(spring, withoutGaps(rest))
+    },
+    assumptions: ({ spring, exponent = 1.3 }) => [
+      ...springAssumptions(spring),
+      `Fast from the sag with exponent ${exponent}, the port taken as closed.`,
+    ],
+  }),
+  calculation({
+    name: 'travel-used',
+    group: 'Spring and load',
+    title: 'The same hit at another setting',
+    summary: 'How deep the hit that left the ring mark would go with another pressure, spacers or oil.',
+    formula: '∫(F_fast − load)dx from sag to the deepest mark is the same at both settings',
+    sources: ['Conservation of energy; ideal gas, polytropic from the sag'],
+    range: 'Damping left out on both sides; the nearer the settings, the better.',
+    input: z.strictObject({
+      spring: springField,
+      ...conditionFields,
+      load: force,
+      deepest: quantity('length'),
+      exponent: count.optional(),
+      to: z.strictObject({
+        pressure: pressure.optional(),
+        spacers: count.optional(),
+        chamberOil: quantity('volume').optional(),
+        lower: lowerField.optional(),
+        ambient,
+      }),
+    }),
+    units: { energy: 'J', deepestThere: 'm', fractionThere: '1' },
+    example: { spring: exampleFork, pressure: '88 psi', load: '351 N', deepest: '138 mm', to: { spacers: 2 } },
+    run({ spring, ...rest }) {
+      return travelUsed(spring, withoutGaps<TravelQuestion>(rest))
+    },
+    assumptions: ({ spring, exponent = 1.3 }) => [
+      ...springAssumptions(spring),
+      `Fast from each setting’s own sag with exponent ${exponent}; damping is left out.`,
+    ],
+  }),
+  calculation({
+    name: 'calibrate',
+    group: 'Spring and load',
+    title: 'One dimension from measured points',
+    summary: 'Fits the negative volume, or the stroke of the port, to sags measured at known pressure and load.',
+    formula: 'least squares of (F(stroke) − load)/u; band ±1.645/√Σ(∂F/∂value/u)²',
+    sources: ['Weighted least squares; JCGM 100:2008 5.1.2'],
+    range: 'From a tenth to ten times the sheet’s negative volume; the port within a third of the stroke.',
+    input: z.strictObject({
+      spring: airSpringField,
+      points: z
+        .array(z.strictObject({ pressure, load: force, stroke: quantity('length'), u: force.optional() }))
+        .max(1000),
+      fit: z.enum(['negativeVolume', 'equalisingStroke']).optional(),
+      ambient,
+    }),
+    units: { value: 'see unit', 'band[]': 'see unit', residual: 'N' },
+    example: {
+      spring: exampleFork,
+      points: [{ pressure: '88 psi', load: '351 N', stroke: '30.5 mm' }],
+    },
+    run({ spring, ...rest }) {
+      const unit = rest.fit === 'equalisingStroke' ? 'm' : 'm³'
+      return { ...calibrate(spring, withoutGaps<CalibrateQuestion>(rest)), unit }
+    },
+    assumptions: ({ spring }) => [
+      ...springAssumptions(spring),
+      'Everything but the fitted dimension is taken as the sheet says; the load of a point is taken to ±10 N unless u is given.',
+    ],
+  }),
+]
