@@ -8,7 +8,7 @@ import type {
   RegistersAnswer,
   WorkshopLine,
 } from '@legwork/contract'
-import type { Digest, Id, RegisterName, Stream } from '@legwork/trade'
+import type { Digest, Id, RegisterName, Registers, Stream } from '@legwork/trade'
 import type { Reader } from '../store/store.ts'
 import type { Tables } from '../store/tables.ts'
 import { readStream } from './job-book.ts'
