@@ -99,13 +99,9 @@ export function parseQuantity(text: string, kind: KindName, shown?: MeasureName)
   if (written === '') {
     if (shown && measures[shown].dimension === dimension) return { ok: true, value: toSI(read.number, shown) }
     if (dimension === 'number') return { ok: true, value: read.number }
-    const offers = [...own.values()].slice(0, 3).map((name) => `"${clean} ${measures[name].label}"`)
-    return refused(
-      'needs-measure',
-      clean,
-      `a number with a measure: ${allowedMeasures(dimension)}`,
-      `Write ${offers[0]} or the like.`,
-    )
+    const usual = /"[\d/.]+ ?(.+)"/.exec(example)?.[1] ?? ''
+    const next = `Write "${clean} ${usual}" if that is the measure.`
+    return refused('needs-measure', clean, `a number with a measure: ${allowedMeasures(dimension)}`, next)
   }
   const name = own.get(written)
   if (name) {
