@@ -13,6 +13,7 @@ import { changesRoute } from './routes/changes.ts'
 import { demoRoute } from './routes/demo.ts'
 import { healthRoute } from './routes/health.ts'
 import { pagesRoutes } from './routes/pages.ts'
+import { papersRoutes } from './routes/papers.ts'
 import { workshopRoutes } from './routes/workshops.ts'
 import { useSamePlace } from './same-place.ts'
 import type { Store } from './store/store.ts'
@@ -76,6 +77,7 @@ export async function buildApp(options: AppOptions): Promise<FastifyInstance> {
   workshopRoutes(app, server)
   bookRoutes(app, server)
   changesRoute(app, server)
+  papersRoutes(app, server)
   calcRoutes(app)
   demoRoute(app, server)
   app.get('/api/openapi.json', { config: { permission: 'open' }, schema: { hide: true } }, () => app.swagger())

@@ -4,6 +4,7 @@ import { appJobWords } from './app-job.ts'
 import { appPlaceWords } from './app-places.ts'
 import { gateWords } from './gates.ts'
 import { jobWords } from './job.ts'
+import { paperWords } from './papers.ts'
 import { refusalWords } from './refusals.ts'
 import { sheetWords } from './sheet.ts'
 import { stepWords } from './steps.ts'
@@ -14,6 +15,7 @@ export const catalogue = {
   ...gateWords,
   ...refusalWords,
   ...sheetWords,
+  ...paperWords,
   ...appFrameWords,
   ...appPlaceWords,
   ...appJobWords,

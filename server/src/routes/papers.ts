@@ -1,0 +1,66 @@
+/** Papers of a job: hand-over page, label, notice, and the next service for the calendar. */
+import { id } from '@legwork/contract'
+import type { FastifyInstance } from 'fastify'
+import type { ZodTypeProvider } from 'fastify-type-provider-zod'
+import { z } from 'zod'
+import type { Server } from '../app.ts'
+import { dueCalendar } from '../papers/due-calendar.ts'
+import { renderHandOverPage } from '../papers/hand-over-page.ts'
+import { renderLabel } from '../papers/label.ts'
+import { renderNotice } from '../papers/notice.ts'
+import { dueOf, handOverPageOf, type JobOnPaper, labelOf, noticeOf, readJobOnPaper } from '../records/job-papers.ts'
+import { streamName } from './book.ts'
+import { ofWorkshop } from './workshops.ts'
+
+const papers: Readonly<
+  Record<string, { says: string; type: string; make: (job: JobOnPaper) => Promise<Uint8Array | string> }>
+> = {
+  'hand-over.pdf': {
+    says: 'The hand-over page',
+    type: 'application/pdf',
+    make: (job) => renderHandOverPage(handOverPageOf(job)),
+  },
+  'label.pdf': { says: 'The label of the unit', type: 'application/pdf', make: (job) => renderLabel(labelOf(job)) },
+  'notice.pdf': {
+    says: 'The written notice of a stopped job',
+    type: 'application/pdf',
+    make: async (job) => renderNotice(noticeOf(job)),
+  },
+  'due.ics': {
+    says: 'The next service as a calendar file',
+    type: 'text/calendar; charset=utf-8',
+    make: async (job) => dueCalendar(dueOf(job)),
+  },
+}
+
+export function papersRoutes(app: FastifyInstance, { store, clock }: Server): void {
+  const routes = app.withTypeProvider<ZodTypeProvider>()
+  for (const [name, { says, type, make }] of Object.entries(papers))
+    routes.get(
+      `/api/workshops/:workshop/jobs/:stream/${name}`,
+      {
+        config: { permission: 'papers.read' },
+        schema: {
+          summary: says,
+          params: ofWorkshop.extend({ stream: streamName }),
+          querystring: z.object({ person: id.optional() }),
+        },
+      },
+      async (request, reply) => {
+        const { workshop, stream } = request.params
+        const job = await readJobOnPaper(store.read, {
+          workshop,
+          stream,
+          person: request.query.person ?? null,
+          origin: `http://${request.headers.host}`,
+          now: clock().toISOString(),
+        })
+        const made = await make(job)
+        return reply
+          .type(type)
+          .header('content-disposition', `inline; filename="${job.number}-${name}"`)
+          .header('cache-control', 'no-store')
+          .send(typeof made === 'string' ? made : Buffer.from(made))
+      },
+    )
+}
