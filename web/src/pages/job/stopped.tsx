@@ -1,97 +1,101 @@
-/** What stops a job: a gate, a person's word, or an entry that does not fit and waits for a decision. */
-import { say, sayMessage } from '@legwork/trade'
-import { useState } from 'react'
+/** A stopped job: why, both versions of what is contested, and the decision with its reason. */
+import { type Contested, say, sayMessage } from '@legwork/trade'
 import { SafetySign } from '../../marks/safety-sign.tsx'
-import { Button, LinkButton } from '../../ui/button.tsx'
-import { TextField } from '../../ui/field.tsx'
+import { ByWhom } from './by-whom.tsx'
+import { useEntryText } from './entry-says.ts'
 import { mayDecide, useJobView, useNameOf, useWriting } from './job-view.tsx'
+import { ReasonForm } from './reason-form.tsx'
 import { Refused } from './refused.tsx'
 
-function Decide({ entry, name }: { entry: string; name: string }) {
-  const { keepText, hands } = useJobView()
+function Decide({ contested }: { contested: Contested }) {
+  const { entries, hands } = useJobView()
   const { write, refusal } = useWriting()
-  const [why, setWhy] = useState('')
-  if (!mayDecide(hands)) return <p className="book">{say('stop.only-decides', { name: hands.name })}</p>
-  const rule = async (ruling: 'stands' | 'struck') => {
-    if (why.trim() === '') return
-    await write('ruled', { entry, ruling, reason: await keepText(why.trim()) })
-  }
+  const textOf = useEntryText()
+  const entry = entries.find((one) => one.id === contested.entry)
+  const ruled = (ruling: 'stands' | 'struck') => (reason: string) =>
+    write('ruled', { entry: contested.entry, ruling, reason })
   return (
-    <div className="decide">
-      <TextField label={`${say('stop.why')}: ${name}`} value={why} onChange={setWhy} />
-      <div className="acts">
-        <Button kind="second" onPress={() => void rule('stands')}>
-          {say('stop.stands')}
-        </Button>
-        <Button kind="second" onPress={() => void rule('struck')}>
-          {say('stop.struck')}
-        </Button>
-      </div>
+    <section className="contested" aria-label={say('stop.contested')}>
+      <h2>{say('stop.contested')}</h2>
+      <p className="book">{say('stop.contested.note')}</p>
+      <dl>
+        <div>
+          <dt>{say('stop.entered')}</dt>
+          <dd>
+            <b translate="no">{entry ? textOf(entry) : '–'}</b>
+            <small>
+              <ByWhom made={contested} />
+            </small>
+          </dd>
+        </div>
+        <div>
+          <dt>{say('stop.in-the-way')}</dt>
+          <dd>
+            <b>{sayMessage(contested.because)}</b>
+          </dd>
+        </div>
+      </dl>
+      {mayDecide(hands) ? (
+        <ReasonForm
+          label={say('stop.why')}
+          acts={[
+            { name: say('stop.stands'), act: ruled('stands') },
+            { name: say('stop.struck'), act: ruled('struck') },
+          ]}
+        />
+      ) : (
+        <p className="book">{say('stop.only-decides', { name: hands.name })}</p>
+      )}
       <Refused refusal={refusal} />
-    </div>
-  )
-}
-
-function Lift() {
-  const { keepText, hands } = useJobView()
-  const { write, refusal } = useWriting()
-  const [why, setWhy] = useState('')
-  if (!mayDecide(hands)) return null
-  return (
-    <form
-      onSubmit={async (event) => {
-        event.preventDefault()
-        if (why.trim()) await write('stop-lifted', { why: await keepText(why.trim()) })
-      }}
-    >
-      <TextField label={say('stop.why')} hint={say('stop.lift.note')} value={why} onChange={setWhy} />
-      <Button kind="second" type="submit">
-        {say('stop.lift')}
-      </Button>
-      <Refused refusal={refusal} />
-    </form>
+    </section>
   )
 }
 
 export function Stopped() {
-  const { state, stream } = useJobView()
+  const { state, stream, hands, text } = useJobView()
   const nameOf = useNameOf()
-  const open = state.contested.filter((one) => one.ruling === null)
-  if (!state.stopped && open.length === 0) return null
-  const workshop = state.opened ? stream : stream
+  const { write, refusal } = useWriting()
+  const { stopped } = state
+  if (!stopped) return null
+  const contested = state.contested.find((one) => one.entry === stopped.entry && one.ruling === null)
+  if (contested) return <Decide contested={contested} />
+  const id = stream.slice('job:'.length)
+  const condemned = Object.values(state.chassis).find((found) => found.entry === stopped.entry)
   return (
     <section className="stopped" aria-label={say('stop.title')}>
       <SafetySign sign="prohibition" size={64} />
       <div>
         <h2>{say('stop.title')}</h2>
-        {state.stopped && <p>{sayMessage(state.stopped.because)}</p>}
-        {open.map((one) => (
-          <div key={one.entry}>
-            <h3>{say('stop.contested')}</h3>
-            <p className="book">{say('stop.contested.note')}</p>
-            <p>
-              {sayMessage(one.because)} <span translate="no">{nameOf(one.person)}</span>
-            </p>
-            <Decide entry={one.entry} name={nameOf(one.person)} />
-          </div>
-        ))}
-        {state.stopped && open.length === 0 && !state.handedOver && <Lift />}
-        {state.stopped && <NoticeLink stream={workshop} />}
+        <p>{sayMessage(stopped.because)}</p>
+        {condemned && (
+          <p className="book" translate="no">
+            {condemned.found ? text(condemned.found) : ''} {nameOf(condemned.person)}
+          </p>
+        )}
+        <p>
+          <NoticeLink job={id} />
+        </p>
+        {!condemned &&
+          (mayDecide(hands) ? (
+            <ReasonForm
+              label={say('stop.why')}
+              hint={say('stop.lift.note')}
+              acts={[{ name: say('stop.lift'), act: (why) => write('stop-lifted', { why }) }]}
+            />
+          ) : (
+            <p className="book">{say('stop.only-decides', { name: hands.name })}</p>
+          ))}
+        <Refused refusal={refusal} />
       </div>
     </section>
   )
 }
 
-function NoticeLink({ stream }: { stream: string }) {
+function NoticeLink({ job }: { job: string }) {
   const { paperHref } = useJobView()
   return (
-    <LinkButton
-      kind="second"
-      size="row"
-      href={paperHref('notice.pdf')}
-      name={`${say('stop.notice')} ${stream.slice(-4)}`}
-    >
+    <a href={paperHref(job, 'notice.pdf')} target="_blank" rel="noreferrer">
       {say('stop.pdf')}
-    </LinkButton>
+    </a>
   )
 }

@@ -28,8 +28,7 @@ import {
   tickBody,
 } from './ticking.ts'
 
-const placeName = (place: Place): string =>
-  isLeg(place) ? say(`leg.${place}.title`) : say('work.tick.once')
+const placeName = (place: Place): string => (isLeg(place) ? say(`leg.${place}.title`) : say('work.tick.once'))
 
 function Statements(props: { step: StepState; place: Place; draft: TickDraft; onSay: (key: string) => void }) {
   const { step, place, draft, onSay } = props
