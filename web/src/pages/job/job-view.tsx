@@ -42,8 +42,6 @@ export interface JobView {
   write<K extends EntryKind>(kind: K, body: EntryBodies[K]): Promise<EntryCheck>
   /** Puts a text beside the next entry and gives its digest. */
   keepText(text: string): Promise<Digest>
-  /** Address of a paper that the server makes. */
-  paperHref(job: Id, paper: 'hand-over.pdf' | 'label.pdf' | 'notice.pdf' | 'due.ics'): string
   /** Writes a new revision of the unit's sheet. */
   writeSheet(sheet: Sheet): Promise<void>
 }

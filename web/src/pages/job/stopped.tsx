@@ -1,101 +1,97 @@
-/** A stopped job: why, both versions of what is contested, and the decision with its reason. */
-import { type Contested, say, sayMessage } from '@legwork/trade'
+/** What stops a job: a gate, a person's word, or an entry that does not fit and waits for a decision. */
+import { say, sayMessage } from '@legwork/trade'
+import { useState } from 'react'
 import { SafetySign } from '../../marks/safety-sign.tsx'
-import { ByWhom } from './by-whom.tsx'
-import { useEntryText } from './entry-says.ts'
+import { Button, LinkButton } from '../../ui/button.tsx'
+import { TextField } from '../../ui/field.tsx'
 import { mayDecide, useJobView, useNameOf, useWriting } from './job-view.tsx'
-import { ReasonForm } from './reason-form.tsx'
 import { Refused } from './refused.tsx'
 
-function Decide({ contested }: { contested: Contested }) {
-  const { entries, hands } = useJobView()
+function Decide({ entry, name }: { entry: string; name: string }) {
+  const { keepText, hands } = useJobView()
   const { write, refusal } = useWriting()
-  const textOf = useEntryText()
-  const entry = entries.find((one) => one.id === contested.entry)
-  const ruled = (ruling: 'stands' | 'struck') => (reason: string) =>
-    write('ruled', { entry: contested.entry, ruling, reason })
+  const [why, setWhy] = useState('')
+  if (!mayDecide(hands)) return <p className="book">{say('stop.only-decides', { name: hands.name })}</p>
+  const rule = async (ruling: 'stands' | 'struck') => {
+    if (why.trim() === '') return
+    await write('ruled', { entry, ruling, reason: await keepText(why.trim()) })
+  }
   return (
-    <section className="contested" aria-label={say('stop.contested')}>
-      <h2>{say('stop.contested')}</h2>
-      <p className="book">{say('stop.contested.note')}</p>
-      <dl>
-        <div>
-          <dt>{say('stop.entered')}</dt>
-          <dd>
-            <b translate="no">{entry ? textOf(entry) : '–'}</b>
-            <small>
-              <ByWhom made={contested} />
-            </small>
-          </dd>
-        </div>
-        <div>
-          <dt>{say('stop.in-the-way')}</dt>
-          <dd>
-            <b>{sayMessage(contested.because)}</b>
-          </dd>
-        </div>
-      </dl>
-      {mayDecide(hands) ? (
-        <ReasonForm
-          label={say('stop.why')}
-          acts={[
-            { name: say('stop.stands'), act: ruled('stands') },
-            { name: say('stop.struck'), act: ruled('struck') },
-          ]}
-        />
-      ) : (
-        <p className="book">{say('stop.only-decides', { name: hands.name })}</p>
-      )}
+    <div className="decide">
+      <TextField label={`${say('stop.why')}: ${name}`} value={why} onChange={setWhy} />
+      <div className="acts">
+        <Button kind="second" onPress={() => void rule('stands')}>
+          {say('stop.stands')}
+        </Button>
+        <Button kind="second" onPress={() => void rule('struck')}>
+          {say('stop.struck')}
+        </Button>
+      </div>
       <Refused refusal={refusal} />
-    </section>
+    </div>
+  )
+}
+
+function Lift() {
+  const { keepText, hands } = useJobView()
+  const { write, refusal } = useWriting()
+  const [why, setWhy] = useState('')
+  if (!mayDecide(hands)) return null
+  return (
+    <form
+      onSubmit={async (event) => {
+        event.preventDefault()
+        if (why.trim()) await write('stop-lifted', { why: await keepText(why.trim()) })
+      }}
+    >
+      <TextField label={say('stop.why')} hint={say('stop.lift.note')} value={why} onChange={setWhy} />
+      <Button kind="second" type="submit">
+        {say('stop.lift')}
+      </Button>
+      <Refused refusal={refusal} />
+    </form>
   )
 }
 
 export function Stopped() {
-  const { state, stream, hands, text } = useJobView()
+  const { state, stream } = useJobView()
   const nameOf = useNameOf()
-  const { write, refusal } = useWriting()
-  const { stopped } = state
-  if (!stopped) return null
-  const contested = state.contested.find((one) => one.entry === stopped.entry && one.ruling === null)
-  if (contested) return <Decide contested={contested} />
-  const id = stream.slice('job:'.length)
-  const condemned = Object.values(state.chassis).find((found) => found.entry === stopped.entry)
+  const open = state.contested.filter((one) => one.ruling === null)
+  if (!state.stopped && open.length === 0) return null
+  const workshop = state.opened ? stream : stream
   return (
     <section className="stopped" aria-label={say('stop.title')}>
       <SafetySign sign="prohibition" size={64} />
       <div>
         <h2>{say('stop.title')}</h2>
-        <p>{sayMessage(stopped.because)}</p>
-        {condemned && (
-          <p className="book" translate="no">
-            {condemned.found ? text(condemned.found) : ''} {nameOf(condemned.person)}
-          </p>
-        )}
-        <p>
-          <NoticeLink job={id} />
-        </p>
-        {!condemned &&
-          (mayDecide(hands) ? (
-            <ReasonForm
-              label={say('stop.why')}
-              hint={say('stop.lift.note')}
-              acts={[{ name: say('stop.lift'), act: (why) => write('stop-lifted', { why }) }]}
-            />
-          ) : (
-            <p className="book">{say('stop.only-decides', { name: hands.name })}</p>
-          ))}
-        <Refused refusal={refusal} />
+        {state.stopped && <p>{sayMessage(state.stopped.because)}</p>}
+        {open.map((one) => (
+          <div key={one.entry}>
+            <h3>{say('stop.contested')}</h3>
+            <p className="book">{say('stop.contested.note')}</p>
+            <p>
+              {sayMessage(one.because)} <span translate="no">{nameOf(one.person)}</span>
+            </p>
+            <Decide entry={one.entry} name={nameOf(one.person)} />
+          </div>
+        ))}
+        {state.stopped && open.length === 0 && !state.handedOver && <Lift />}
+        {state.stopped && <NoticeLink stream={workshop} />}
       </div>
     </section>
   )
 }
 
-function NoticeLink({ job }: { job: string }) {
+function NoticeLink({ stream }: { stream: string }) {
   const { paperHref } = useJobView()
   return (
-    <a href={paperHref(job, 'notice.pdf')} target="_blank" rel="noreferrer">
+    <LinkButton
+      kind="second"
+      size="row"
+      href={paperHref('notice.pdf')}
+      name={`${say('stop.notice')} ${stream.slice(-4)}`}
+    >
       {say('stop.pdf')}
-    </a>
+    </LinkButton>
   )
 }

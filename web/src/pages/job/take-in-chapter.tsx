@@ -26,7 +26,7 @@ const measureOf: Readonly<Record<SnapshotItem, Reading['measure']>> = {
 function BeforeHose({ shown, pump }: { shown: number; pump: Instrument | undefined }) {
   const { sheet } = useJobView()
   const text = useShownText()
-  if (!sheet || sheet.springKind !== 'air' || pump?.kind !== 'pump' || !sheet.spring.positiveVolume) return null
+  if (sheet?.springKind !== 'air' || pump?.kind !== 'pump' || !sheet.spring.positiveVolume) return null
   const before = beforePump(sheet, sheet.spacers?.value ?? 0, shown, pump)
   return <p className="book">{say('keep.before-hose', { before: text(before, 'Pa') })}</p>
 }
