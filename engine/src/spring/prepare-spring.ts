@@ -22,7 +22,7 @@ export interface PreparedSpring {
  * @param pressure  gauge [Pa]; not used by a coil
  * @param process   air around, slow or fast
  * @throws Refusal naming every field that can't be; asked beyond fullStroke, `stroke`
- * @source as spring-curve
+ * @source force balance on the leg; ideal gas, as springCurve
  * @example prepareSpring({ kind: 'coil', rate: 9000, stroke: 0.15 }, 0, {}).force(0.1) // 900
  */
 export function prepareSpring(
