@@ -7,11 +7,14 @@ export { type PumpQuestion, type PumpReading, pumpReading } from './air/pump.ts'
 export { type LeakDown, type LeakQuestion, leakDown } from './bench-test/leak-down.ts'
 export { type CoilRateQuestion, coilRate } from './coil/coil-rate.ts'
 export { type WireQuestion, wireRate } from './coil/wire-rate.ts'
+export { type Doubtful, drawOf, firstOrderIndex, type Spread, spreadOf } from './doubt/doubt.ts'
 export { type ForkLoad, type ForkLoadQuestion, forkLoad } from './load/fork-load.ts'
 export { type Leverage, leverageAt, wheelTravel } from './load/leverage.ts'
 export { type ShockLoadQuestion, shockLoad } from './load/shock-load.ts'
 export { type SideFrictionQuestion, sideFriction } from './load/side-friction.ts'
 export { brent } from './numerics/brent.ts'
+export { quantile } from './numerics/quantile.ts'
+export { type Draws, normalDraw, seededDraws } from './numerics/random.ts'
 export {
   type BlendMethod,
   type BlendQuestion,

@@ -2,6 +2,7 @@
 import { air } from './air.ts'
 import { type Answer, type Calculation, runChecked } from './calculation.ts'
 import { coils } from './coils.ts'
+import { doubtOver } from './doubt.ts'
 import { leak } from './leak.ts'
 import { loads } from './loads.ts'
 import { oil } from './oil.ts'
@@ -24,7 +25,9 @@ const all: readonly Calculation[] = [
   ...oil,
 ]
 
-export const calculations: Readonly<Record<string, Calculation>> = Object.fromEntries(all.map((one) => [one.name, one]))
+const byName: Readonly<Record<string, Calculation>> = Object.fromEntries(all.map((one) => [one.name, one]))
+
+export const calculations: Readonly<Record<string, Calculation>> = { ...byName, doubt: doubtOver(byName) }
 
 /** Runs a calculation by its name. */
 export function runCalculation(name: string, input: unknown): Answer {
