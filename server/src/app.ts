@@ -16,13 +16,8 @@ import { pagesRoutes } from './routes/pages.ts'
 import { papersRoutes } from './routes/papers.ts'
 import { workshopRoutes } from './routes/workshops.ts'
 import { useSamePlace } from './same-place.ts'
+import type { Server } from './server-parts.ts'
 import type { Store } from './store/store.ts'
-
-export interface Server {
-  store: Store
-  clock: Clock
-  announcer: Announcer
-}
 
 export interface AppOptions {
   store: Store

@@ -3,7 +3,7 @@ import type { ServerResponse } from 'node:http'
 import type { FastifyInstance } from 'fastify'
 import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { z } from 'zod'
-import type { Server } from '../app.ts'
+import type { Server } from '../server-parts.ts'
 import { type Change, readChanges, readWorkshop } from '../records/read.ts'
 import { ofWorkshop } from './workshops.ts'
 

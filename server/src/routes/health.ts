@@ -2,7 +2,7 @@
 import type { FastifyInstance } from 'fastify'
 import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { z } from 'zod'
-import type { Server } from '../app.ts'
+import type { Server } from '../server-parts.ts'
 
 export function healthRoute(app: FastifyInstance, { clock }: Server): void {
   app.withTypeProvider<ZodTypeProvider>().get(

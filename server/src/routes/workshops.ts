@@ -3,7 +3,7 @@ import { id, person } from '@legwork/contract'
 import type { FastifyInstance } from 'fastify'
 import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { z } from 'zod'
-import type { Server } from '../app.ts'
+import type { Server } from '../server-parts.ts'
 import { readRegisters, readWorkshops } from '../records/read.ts'
 import { openStation, openWorkshop } from '../records/workshops.ts'
 
