@@ -1,4 +1,5 @@
 /** `legwork calc NAME`: JSON in, JSON out; with `--lines` one object a line. */
+import { once } from 'node:events'
 import { createInterface } from 'node:readline'
 import { type Answer, runCalculation } from '@legwork/contract/calculations/index.ts'
 import { type RefusedField, refusalSentence } from '@legwork/engine'
@@ -35,7 +36,9 @@ export async function runCalc({ name, lines, stdin, stdout, stderr }: CalcOption
     for await (const line of createInterface({ input: stdin, crlfDelay: Number.POSITIVE_INFINITY })) {
       if (line.trim() === '') continue
       const answer = answerTo(name, line)
-      stdout.write(`${JSON.stringify(answer.ok ? answer.output : { error: { errors: answer.errors } })}\n`)
+      const object = answer.ok ? answer.output : { error: { errors: answer.errors } }
+      // A slow reader must not make millions of answers pile up in memory.
+      if (!stdout.write(`${JSON.stringify(object)}\n`)) await once(stdout, 'drain')
     }
     return 0
   }

@@ -30,9 +30,14 @@ export function loadWithin(found: Found, name: string, load: number): Found {
   return within(found, '', name, load, 'force', 0, 50_000, 'Give the load along the leg, from fork-load or shock-load.')
 }
 
+/** What the spring holds at its free stroke: nothing by definition, but at full length it may push already. */
+function heldAtFree(slow: SpringState, free: number): number {
+  return free > 0 && free < slow.fullStroke ? 0 : force(slow, free)
+}
+
 /** Where a slow spring rests under a load: between its free stroke and its end. */
 export function restingStroke(slow: SpringState, free: number, load: number): number {
-  if (load <= force(slow, free)) return free
+  if (load <= heldAtFree(slow, free)) return free
   if (load > force(slow, slow.fullStroke)) return slow.fullStroke
   return strokeAtForce(slow, load, free, slow.fullStroke)
 }
@@ -62,7 +67,7 @@ export function sag(spring: Spring, question: SagQuestion): Sag {
   forceAt(state, stroke, out)
   const { rate } = out
   let limit: Sag['limit'] = null
-  if (load <= force(state, free)) limit = 'not-moved'
+  if (load <= heldAtFree(state, free)) limit = 'not-moved'
   else if (load > force(state, state.fullStroke)) limit = 'bottomed'
   return {
     stroke,

@@ -1,0 +1,162 @@
+/** Every number that goes in: not a number, infinite, or far outside is refused; nothing comes back that is not finite. */
+import { describe, expect, it } from 'vitest'
+import * as engine from '../index.ts'
+
+const fork: engine.AirSpring = {
+  kind: 'air',
+  bore: 0.032,
+  shaft: 0.01,
+  positiveShaft: 0.005,
+  stroke: 0.15,
+  positiveVolume: 0.000197,
+  negativeVolume: 0.000031,
+  equalisingStroke: 0.0025,
+  spacerVolume: 1e-5,
+  spacers: 1,
+  chamberOil: 2e-6,
+  second: { volume: 0.00005, pressure: 1_200_000 },
+  maxPressure: 1_500_000,
+  lower: {
+    volume: 0.000205,
+    stanchion: 0.035,
+    rod: 0.01,
+    closedAt: 101_325,
+    closedStroke: 0.001,
+    legs: [{ oil: 1e-5, volume: 0.0002, rod: 0.01, stanchion: 0.035 }, { oil: 1e-5 }],
+  },
+  topOut: { rate: 5000, length: 0.01 },
+  bumper: { rate: 10_000, length: 0.02, exponent: 2 },
+  damperGas: { pressure: 1e6, volume: 4e-5, rod: 0.01 },
+}
+const coil: engine.CoilSpring = { kind: 'coil', rate: 9000, preload: 0.002, stroke: 0.15 }
+const room = 293.15
+const at = { pressure: 600_000, ambient: 101_325, load: 450 }
+
+const cases: readonly [string, (question: never) => unknown, object][] = [
+  [
+    'sag',
+    ([s, q]: [engine.Spring, engine.SagQuestion]) => engine.sag(s, q),
+    [fork, { ...at, friction: 10, pressureAt: 0 }],
+  ],
+  ['sag of a coil', ([s, q]: [engine.Spring, engine.SagQuestion]) => engine.sag(s, q), [coil, { load: 300 }]],
+  [
+    'springCurve',
+    ([s, q]: [engine.Spring, engine.CurveOptions]) => engine.springCurve(s, q),
+    [fork, { pressure: 6e5, exponent: 1.3, startStroke: 0.03, points: 5 }],
+  ],
+  [
+    'pressureForSag',
+    ([s, q]: [engine.Spring, engine.PressureQuestion]) => engine.pressureForSag(s, q),
+    [fork, { load: 450, sag: 0.2, ambient: 101_325 }],
+  ],
+  ['forkLoad, masses', engine.forkLoad, { riderMass: 82, frontShare: 0.42, bikeFrontMass: 5, headAngle: 65 }],
+  ['forkLoad, scales', engine.forkLoad, { wheelLoad: 40, unsprungMass: 4, headAngle: 65 }],
+  [
+    'shockLoad',
+    engine.shockLoad,
+    { rearSprungMass: 55, leverage: { start: 2.8, end: 2.4, stroke: 0.055 }, stroke: 0.015 },
+  ],
+  ['sideFriction', engine.sideFriction, { sideLoad: 160, a: 0.23, b: 0.115, mu: [0.04, 0.1] }],
+  ['wireRate', engine.wireRate, { wire: 0.0127, coil: 0.12, turns: 7.7, shearModulus: 79.3e9 }],
+  [
+    'coilRate',
+    engine.coilRate,
+    { load: 1945, sag: 0.0225, preload: 0.001, damperGas: { pressure: 1.4e6, volume: 4e-5, rod: 0.0127 } },
+  ],
+  ['pumpReading', engine.pumpReading, { volume: 95e-6, hoseVolume: 5e-6, pressure: 1e6 }],
+  ['hoseRatio', engine.hoseRatio, { readings: [1e6, 9.5e5, 9e5], volume: 95e-6, gaugeResolution: 7000 }],
+  [
+    'leakDown',
+    engine.leakDown,
+    {
+      volume: 1e-4,
+      hoseVolume: 5e-6,
+      start: { reading: 5e5, temperature: room },
+      end: { reading: 4e5, temperature: room },
+      duration: 3600,
+      ambient: 101_325,
+      gaugeResolution: 7000,
+    },
+  ],
+  ['wrenchSetting', engine.wrenchSetting, { wanted: 5, wrenchLength: 0.2, adapterLength: 0.05, adapterAngle: 30 }],
+  [
+    'wrenchChoice',
+    engine.wrenchChoice,
+    {
+      wanted: 5,
+      wrenches: [{ id: 'W', low: 2, high: 10, class: 0.06, length: 0.2 }],
+      adapterLength: 0.03,
+      adapterAngle: 0,
+    },
+  ],
+  ['bolt', engine.bolt, { torque: 6, diameter: 0.008, pitch: 0.001, bore: 0.004, nutFactor: [0.15, 0.25], yield: 4e8 }],
+  [
+    'threadStrip',
+    engine.threadStrip,
+    { diameter: 0.008, pitch: 0.00125, engagement: 0.008, shearStrength: { external: 4e8, internal: 2e8 } },
+  ],
+  ['viscosity', engine.viscosity, { viscosity40: 15e-6, viscosityIndex: 120, temperature: room }],
+  ['blend', engine.blend, { a: 5e-6, b: 20e-6, target: 8e-6 }],
+  ['residualOil', engine.residualOil, { old: 12e-6, fresh: 15e-6, residualVolume: 8e-6, fillVolume: 7e-5 }],
+  ['saybolt', engine.saybolt, { viscosity: 32e-6, temperature: 311 }],
+  ['oilHeight', engine.oilHeight, { bore: 0.03, rod: 0.01, height: 0.1, legLength: 0.4 }],
+  [
+    'travelUsed',
+    ([s, q]: [engine.Spring, engine.TravelQuestion]) => engine.travelUsed(s, q),
+    [
+      fork,
+      { ...at, deepest: 0.13, exponent: 1.3, to: { pressure: 5.5e5, spacers: 2, chamberOil: 1e-6, ambient: 1e5 } },
+    ],
+  ],
+  [
+    'calibrate',
+    ([s, q]: [engine.Spring, engine.CalibrateQuestion]) => engine.calibrate(s, q),
+    [{ ...coilless() }, { points: [{ pressure: 678_034, load: 351, stroke: 0.03, u: 10 }], ambient: 101_325 }],
+  ],
+  ['standardAir', ([altitude]: [number]) => engine.standardAir(altitude), [1200]],
+]
+
+function coilless(): engine.AirSpring {
+  return {
+    kind: 'air',
+    bore: 0.032,
+    shaft: 0.01,
+    stroke: 0.15,
+    positiveVolume: 0.000197,
+    negativeVolume: 0.00003,
+    equalisingStroke: 0.0025,
+  }
+}
+
+function numberPaths(value: unknown, path: string[] = []): string[][] {
+  if (typeof value === 'number') return [path]
+  if (value === null || typeof value !== 'object') return []
+  return Object.entries(value).flatMap(([key, inner]) => numberPaths(inner, [...path, key]))
+}
+
+function withNumber(question: object, path: readonly string[], number: number): object {
+  const copy = structuredClone(question)
+  let owner: object = copy
+  for (const step of path.slice(0, -1)) {
+    const inner: unknown = Reflect.get(owner, step)
+    if (inner !== null && typeof inner === 'object') owner = inner
+  }
+  Reflect.set(owner, path.at(-1) ?? '', number)
+  return copy
+}
+
+describe.each(cases)('%s', (_name, run, question) => {
+  // Every case hands its function what its own question is a sound example of.
+  const ask = (asked: object) => run(asked as never)
+
+  it('answers the sound question', () => {
+    expect(numberPaths(ask(question)).length).toBeGreaterThan(0)
+  })
+
+  it.each(numberPaths(question).map((path) => [path.join('.'), path]))('%s', (_path, path) => {
+    for (const number of [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, -1e12, 1e15]) {
+      const asked = withNumber(question, path as string[], number)
+      expect(() => ask(asked), `${number}`).toThrow(engine.Refusal)
+    }
+  })
+})
