@@ -367,6 +367,7 @@ export const appJobWords = {
   'set-up.trail.altitude': 'Trail’s altitude',
   'set-up.trail.temperature': 'and temperature there',
   'set-up.temperature': 'Temperature at the bench',
+  'set-up.cutaway': 'Section of the fork at {stroke}, {pressure} in the positive chamber',
   'set-up.chart': 'Force over the stroke',
   'set-up.slow': 'slow',
   'set-up.fast': 'fast hit, from sag',

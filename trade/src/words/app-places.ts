@@ -115,6 +115,7 @@ export const appPlaceWords = {
   'role.desk': 'desk',
   'role.reader': 'reader',
 
+  'start.drawing': 'Section of an air fork, laid down',
   'start.title': 'First start',
   'start.workshop': 'Start my workshop',
   'start.workshop.note':

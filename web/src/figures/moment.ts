@@ -11,8 +11,3 @@ export const day = (moment: Moment): string => dayFormat.format(new Date(moment)
 export const dayAndYear = (moment: Moment): string => yearFormat.format(new Date(moment))
 /** @example clock('2026-05-09T10:42:00.000Z') // '10:42' in UTC */
 export const clock = (moment: Moment): string => clockFormat.format(new Date(moment))
-
-/** The time where it is the same day as `now`, else the day. */
-export function dayOrClock(moment: Moment, now: Moment): string {
-  return new Date(moment).toDateString() === new Date(now).toDateString() ? clock(moment) : day(moment)
-}

@@ -57,12 +57,6 @@ export function useNow(): string {
   return now
 }
 
-export function useRegister<R extends RegisterName>(name: R): readonly RegisterEntry<R>[] {
-  const { store } = useStation()
-  useStoreVersion()
-  return store.memory.register(name)
-}
-
 const bodies = <R extends RegisterName>(lines: readonly RegisterEntry<R>[]): readonly Registers[R][] =>
   lines.map(({ body }) => body)
 

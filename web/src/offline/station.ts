@@ -1,5 +1,5 @@
 /** A station at work: writes into its outbox, sends it, follows the server, and says how it stands. */
-import type { DeliveryItem, FieldError } from '@legwork/contract'
+import type { DeliveryItem } from '@legwork/contract'
 import {
   type AnyEntryDraft,
   type Digest,
@@ -220,7 +220,3 @@ export class Station {
     this.store.close()
   }
 }
-
-/** A refusal of the server in one sentence a field. */
-export const sentencesOf = (errors: readonly FieldError[]): readonly string[] =>
-  errors.map(({ came, allowed, next }) => `${came}: ${allowed}. ${next}`)

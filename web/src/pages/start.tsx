@@ -8,6 +8,7 @@ import { Button } from '../ui/button.tsx'
 import { TextField } from '../ui/field.tsx'
 import { Mark } from '../ui/mark.tsx'
 import { TickBox } from '../ui/tick-box.tsx'
+import { StartDrawing } from './start-drawing.tsx'
 import './start.css'
 
 const freshId = () => newId(Date.now(), crypto.getRandomValues(new Uint8Array(10)))
@@ -152,20 +153,23 @@ export function StartPage() {
       {form ? (
         <StartForm first={first} />
       ) : (
-        <div className="ways">
-          <div>
-            <Button kind="main" size="way" arrow="forward" onPress={() => setForm(true)}>
-              {say('start.workshop')}
-            </Button>
-            <p className="book">{say('start.workshop.note')}</p>
+        <>
+          <StartDrawing />
+          <div className="ways">
+            <div>
+              <Button kind="main" size="way" arrow="forward" onPress={() => setForm(true)}>
+                {say('start.workshop')}
+              </Button>
+              <p className="book">{say('start.workshop.note')}</p>
+            </div>
+            <div>
+              <Button kind="second" size="way" arrow="forward" onPress={lookAround}>
+                {say('start.demo')}
+              </Button>
+              <p className="book">{say('start.demo.note')}</p>
+            </div>
           </div>
-          <div>
-            <Button kind="second" size="way" arrow="forward" onPress={lookAround}>
-              {say('start.demo')}
-            </Button>
-            <p className="book">{say('start.demo.note')}</p>
-          </div>
-        </div>
+        </>
       )}
     </main>
   )

@@ -3,6 +3,8 @@ import { springCurve } from '@legwork/engine'
 import { say } from '@legwork/trade'
 import { useMemo, useState } from 'react'
 import { ForceStroke } from '../../charts/force-stroke.tsx'
+import { ForkCutaway } from '../../cutaway/fork-cutaway.tsx'
+import { forkOfSheet } from '../../cutaway/fork-of-sheet.ts'
 import { useShownText } from './readings.tsx'
 import { airSpringOf, type StartInputs } from './start-pressure.ts'
 
@@ -21,32 +23,41 @@ export function SetUpChart({ inputs, pressure, load }: { inputs: StartInputs; pr
     Math.abs(point.stroke - stroke) < Math.abs(best.stroke - stroke) ? point : best,
   )
   const newton = (value: number) => String(Math.round(value))
+  const fork = forkOfSheet(inputs.sheet, { spacers: inputs.spacers, stroke, pressure, ambient, ring: stroke })
   return (
-    <ForceStroke
-      fullStroke={spring.stroke}
-      slow={slow.points}
-      fast={fast.points.filter((point) => point.stroke >= sag)}
-      load={{
-        force: load,
-        low: load * 0.95,
-        high: load * 1.05,
-        value: newton(load),
-        unit: 'N',
-        words: say('set-up.row.load'),
-      }}
-      wanted={{ from: 0.15 * spring.stroke, to: 0.22 * spring.stroke, words: say('set-up.sag-wanted') }}
-      stroke={stroke}
-      onStroke={setStroke}
-      step={0.001}
-      strokeMeasure={{ size: 0.001, unit: 'mm', format: (value) => String(Math.round(value)) }}
-      forceMeasure={{ size: 1, unit: 'N', format: newton }}
-      words={{
-        chart: say('set-up.chart'),
-        slow: say('set-up.slow'),
-        fast: say('set-up.fast'),
-        grip: say('set-up.control.stroke'),
-        gripValue: `${text(stroke, 'm')}, ${text(at.force, 'N')}`,
-      }}
-    />
+    <div className="set-up-drawings">
+      {fork && (
+        <ForkCutaway
+          fork={fork}
+          label={say('set-up.cutaway', { stroke: text(stroke, 'm'), pressure: text(fork.pressures.positive, 'Pa') })}
+        />
+      )}
+      <ForceStroke
+        fullStroke={spring.stroke}
+        slow={slow.points}
+        fast={fast.points.filter((point) => point.stroke >= sag)}
+        load={{
+          force: load,
+          low: load * 0.95,
+          high: load * 1.05,
+          value: newton(load),
+          unit: 'N',
+          words: say('set-up.row.load'),
+        }}
+        wanted={{ from: 0.15 * spring.stroke, to: 0.22 * spring.stroke, words: say('set-up.sag-wanted') }}
+        stroke={stroke}
+        onStroke={setStroke}
+        step={0.001}
+        strokeMeasure={{ size: 0.001, unit: 'mm', format: (value) => String(Math.round(value)) }}
+        forceMeasure={{ size: 1, unit: 'N', format: newton }}
+        words={{
+          chart: say('set-up.chart'),
+          slow: say('set-up.slow'),
+          fast: say('set-up.fast'),
+          grip: say('set-up.control.stroke'),
+          gripValue: `${text(stroke, 'm')}, ${text(at.force, 'N')}`,
+        }}
+      />
+    </div>
   )
 }
