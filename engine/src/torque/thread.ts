@@ -58,6 +58,24 @@ function preferred(micrometres: number): number {
   return nearest * decade
 }
 
+/** Fundamental deviation g by pitch [mm, µm]: the table rounds 15 + 11·P by hand here and there. */
+const deviations = new Map([
+  [0.8, 24],
+  [1, 26],
+  [1.25, 28],
+  [1.5, 32],
+  [1.75, 34],
+  [2, 38],
+  [2.5, 42],
+  [3, 48],
+])
+
+/** Tolerance of the nut's pitch diameter, degree 6 [µm]; the table gives 1.5 mm up to 22.4 mm one step more than the rule. */
+function ofNutPitch(p: number, upper: number, ofBoltPitch: number): number {
+  const byRule = preferred(1.32 * ofBoltPitch)
+  return p === 1.5 && upper <= 22.4 ? preferred(byRule * 1.055) : byRule
+}
+
 export interface ThreadLimits {
   /** Largest minor diameter of the nut thread. */
   nutMinor: Metre
@@ -79,12 +97,12 @@ export interface ThreadLimits {
  */
 export function limits6H6g(diameter: Metre, pitch: Metre): ThreadLimits {
   const d = diameter * 1000
-  const p = pitch * 1000
+  const p = Number((pitch * 1000).toFixed(6))
   const above = ranges.findIndex((edge) => d <= edge)
   const upper = ranges[Math.max(1, above)] ?? 90
   const lower = ranges[Math.max(1, above) - 1] ?? 45
   const mean = Math.sqrt(upper * lower)
-  const clearance = Math.round(15 + 11 * p)
+  const clearance = deviations.get(Number(p.toFixed(4))) ?? Math.round(15 + 11 * p)
   const ofBoltPitch = 90 * p ** 0.4 * mean ** 0.1
   const ofNutMinor = p < 1 ? 433 * p - 190 * p ** 1.22 : 230 * p ** 0.7
   // The tables of basic sizes, and so the limits, are in whole micrometres.
@@ -94,6 +112,6 @@ export function limits6H6g(diameter: Metre, pitch: Metre): ThreadLimits {
     nutMinor: (basicMinor + preferred(ofNutMinor) / 1000) / 1000,
     boltPitch: (basicPitch - (clearance + preferred(ofBoltPitch)) / 1000) / 1000,
     boltMajor: (d - (clearance + preferred(180 * p ** (2 / 3) - 3.15 / Math.sqrt(p))) / 1000) / 1000,
-    nutPitch: (basicPitch + preferred(1.32 * ofBoltPitch) / 1000) / 1000,
+    nutPitch: (basicPitch + ofNutPitch(p, upper, ofBoltPitch) / 1000) / 1000,
   }
 }
