@@ -15,7 +15,7 @@ function sourcesUnder(folder: string): string[] {
 const page =
   readFileSync(join(root, 'docs/errors.md'), 'utf8').split('## Quantities and calculations')[1]?.split('\n## ')[0] ?? ''
 const listed = Object.fromEntries(
-  [...page.matchAll(/^\| `([a-z-]+)` \| (.+) \|$/gm)].map(([, code = '', when = '']) => [code, when]),
+  [...page.matchAll(/^\| `([a-z-]+)` +\| (.+?) +\|$/gm)].map(([, code = '', when = '']) => [code, when]),
 )
 
 describe('codes of refusals', () => {
