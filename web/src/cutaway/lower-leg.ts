@@ -21,12 +21,14 @@ export function lowerLeg(fork: ForkParameters, at: ForkStations, leg: Leg): Shap
   return [
     ...air.map((section) => lower.body(`chamber.lower.${leg}`, section, closedAir)),
     upper.body(`chamber.lower.${leg}`, pocket, closedAir),
-    ...(oil
-      ? [
-          lower.body(`oil.${leg}`, oil, { material: 'oil', strength: 0.95, hatching: 'liquid', outline: 'none' }),
-          lower.body(`oil-level.${leg}`, levelLine(oil, level), { material: 'ink', outline: 'none' }),
-        ]
-      : []),
+    ...oil.map((section) =>
+      lower.body(`oil.${leg}`, section, { material: 'oil', strength: 0.95, hatching: 'liquid', outline: 'none' }),
+    ),
+    ...oil
+      .slice(-1)
+      .map((section) =>
+        lower.body(`oil-level.${leg}`, levelLine(section, level), { material: 'ink', outline: 'none' }),
+      ),
     lower.body(`bumper.${leg}`, bumperSection(room), rubber),
     lower.body(`casting.${leg}`, castingSection(at, leg), cast),
     lower.ring(`bushing.lower.${leg}`, bushings.lower.from, bushings.lower.to, ro + 0.05, ro + 1.1, bronzeFilled),

@@ -71,7 +71,8 @@ function innerLine(room: LowerRoom, stroke: number): Point[] {
 
 /** Bath and air of a lower leg as half sections in the lower leg's own frame; `pocket` stays with the stanchion. */
 export interface LowerRoomSections {
-  readonly oil: readonly Point[] | null
+  /** The bath; a second part of it stands above the lower bushing when the stanchion has pushed it up there. */
+  readonly oil: readonly (readonly Point[])[]
   /** The bath's surface [mm along]. */
   readonly level: number
   readonly air: readonly (readonly Point[])[]
@@ -84,18 +85,21 @@ export function roomSections(room: LowerRoom, stroke: number, oil: number): Lowe
   const inner = innerLine(room, stroke)
   const top = lowerBushing(room).from - 2
   const below = (level: number) => sectionBetween(outer, inner, room.floor, level)
-  const level = oil <= 0 ? room.floor : whereReaches((at) => volumeOfRevolution(below(at)), oil, room.floor, top)
-  const gap: Point[] = [
-    [lowerBushing(room).to + 2, room.outerRadius],
-    [lowerBushing(room).to + 2, room.outerRadius + 1.8],
-    [upperBushing(room).from, room.outerRadius + 1.8],
-    [upperBushing(room).from, room.outerRadius],
-  ]
+  const gapFrom = lowerBushing(room).to + 2
+  const gapTo = upperBushing(room).from
+  const gap = (from: number, to: number) => rectangle(from, to, room.outerRadius, room.outerRadius + 1.8)
+  const pushedUp = oil - volumeOfRevolution(below(top))
+  const level =
+    oil <= 0
+      ? room.floor
+      : pushedUp > 0
+        ? whereReaches((at) => volumeOfRevolution(gap(gapFrom, at)), pushedUp, gapFrom, gapTo)
+        : whereReaches((at) => volumeOfRevolution(below(at)), oil, room.floor, top)
   const radius = bladderRadius(room, stroke)
   return {
-    oil: oil > 0 ? below(level) : null,
+    oil: oil <= 0 ? [] : pushedUp > 0 ? [below(top), gap(gapFrom, level)] : [below(level)],
     level,
-    air: [sectionBetween(outer, inner, level, top), gap],
+    air: pushedUp > 0 ? [gap(level, gapTo)] : [sectionBetween(outer, inner, level, top), gap(gapFrom, gapTo)],
     pocket: rectangle(room.stanchionEnd, room.stanchionEnd + room.pocket, room.rodRadius, room.innerRadius),
     bladderAir: room.bladder ? rectangle(0, bladderLength, radius, cartridgeRadius(room)) : null,
   }
