@@ -76,6 +76,20 @@ function codeOf(issue: z.core.$ZodIssue, came: unknown): RefusalCode {
   return typeof came === 'number' ? 'not-a-number' : 'wrong-type'
 }
 
+/** Completes "it must be …"; our own schemas say it themselves, the library's words are turned round. */
+function allowedOf(issue: z.core.$ZodIssue): string {
+  if (issue.code === 'invalid_value') return `one of ${issue.values.map(String).join(', ')}`
+  if (issue.code === 'invalid_union' && issue.discriminator)
+    return issue.message.replace(/^.*Expected /, 'one of ').replaceAll(' | ', ', ')
+  if (issue.code === 'invalid_type') {
+    const article = /^[aeiou]/.test(issue.expected) ? 'an' : 'a'
+    return issue.message.startsWith('Invalid input') ? `${article} ${issue.expected}` : issue.message
+  }
+  if (issue.code === 'too_small') return `at least ${issue.minimum} long`
+  if (issue.code === 'too_big') return `at most ${issue.maximum} long`
+  return issue.message
+}
+
 /** What a schema found wrong, as fields refused by the engine's own form. */
 export function refusedFields(error: z.ZodError, input: unknown): RefusedField[] {
   return error.issues.flatMap((issue): RefusedField[] => {
@@ -90,7 +104,7 @@ export function refusedFields(error: z.ZodError, input: unknown): RefusedField[]
         next: 'Leave it out, or look for its right name.',
       }))
     const came = at(input, issue.path)
-    const allowed = issue.message
+    const allowed = allowedOf(issue)
     const code = codeOf(issue, came)
     return [{ field: field || 'input', code, came: shown(came), allowed, next: 'Send what is allowed there.' }]
   })
