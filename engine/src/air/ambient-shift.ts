@@ -2,7 +2,7 @@ import { type Kelvin, type Metre, type Newton, type Pascal, standardAtmospherePr
 import { ambientWithin, type Found, refuse, stopAt, temperatureWithin, within } from '../refusal/found.ts'
 import { sag } from '../sag/sag.ts'
 import { checkConditions } from '../spring/check-conditions.ts'
-import { largestPressure } from '../spring/check-spring.ts'
+import { largestPressure } from '../spring/check-gas.ts'
 import type { AirSpring, LowerAir, Spring } from '../spring/spring.ts'
 import { standardAir } from './atmosphere.ts'
 

@@ -1,6 +1,7 @@
 import { figure } from '../quantities/kinds.ts'
 import { ambientWithin, type Found, refuse, stopAt, within, withinIfGiven } from '../refusal/found.ts'
-import { checkSpring, largestPressure } from './check-spring.ts'
+import { largestPressure } from './check-gas.ts'
+import { checkSpring } from './check-spring.ts'
 import { fullStroke } from './dimensions.ts'
 import type { Process, Spring } from './spring.ts'
 

@@ -1,9 +1,13 @@
 import type { SourceKind } from '@legwork/trade'
+import type { ForkDrawing } from './fork-drawing.ts'
 
 export type PageVerdict = 'pass' | 'watch' | 'fail' | 'cannot-tell'
 
 /** A figure as the person reads it (the caller formats it), with where it comes from. */
-export type PageFigure = { name: string; figure: string; source: SourceKind; detail: string | null }
+export type PageFigure = {
+  /** Where on the drawing it is set. */
+  place: 'pressure' | 'spacers' | 'rebound' | 'compression' | 'sag'
+  name: string; figure: string; source: SourceKind; detail: string | null }
 
 /** What the hand-over page prints. Null or an empty list: the page says so in a sentence. */
 export type HandOverPage = {
@@ -15,9 +19,11 @@ export type HandOverPage = {
   unit: string
   asked: string | null
   settings: PageFigure[]
-  found: { verdict: PageVerdict; what: string; figure: string }[]
-  done: { what: string; figure: string }[]
-  beforeAfter: { what: string; before: string; after: string }[]
+  /** Null where the sheet lacks the dimensions, or for a unit that is not an air fork: then no drawing. */
+  drawing: ForkDrawing | null
+  found: { verdict: PageVerdict; what: string; figure: string; source: SourceKind }[]
+  done: { what: string; figure: string; source: SourceKind | null }[]
+  beforeAfter: { what: string; before: string; after: string; source: SourceKind }[]
   holdsAir: string | null
   next: { service: string; hours: string; date: string } | null
   beforeYouRide: string[]

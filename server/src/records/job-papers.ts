@@ -21,6 +21,7 @@ import type { HandOverPage, PageFigure } from '../papers/hand-over-page-data.ts'
 import type { Label } from '../papers/label.ts'
 import type { Notice } from '../papers/notice.ts'
 import type { Reader } from '../store/store.ts'
+import { drawingOf } from './fork-on-paper.ts'
 import { readJobBook } from './job-book.ts'
 import { readRegisters, readTexts } from './read.ts'
 import { Trouble } from './trouble.ts'
@@ -105,26 +106,28 @@ function pressureFigure(job: JobOnPaper, sheet: Sheet | null): PageFigure[] {
       : say('paper.pressure.detail-plain', { temperature })
   const same = setUp && Math.abs(setUp.pressure - setting.pressure) < 1
   const source = same ? 'worked-out' : 'measured-here'
-  return [{ name: say('paper.pressure'), figure: pressureIn(job, setting.pressure), source, detail }]
+  return [{ place: 'pressure', name: say('paper.pressure'), figure: pressureIn(job, setting.pressure), source, detail }]
 }
 
 function settingsOf(job: JobOnPaper): PageFigure[] {
   const { state } = job
   const { setting, sag, sheet } = state
   const figures = pressureFigure(job, sheet)
-  const count = (name: string, n: number): PageFigure => ({
+  const count = (place: PageFigure['place'], name: string, n: number): PageFigure => ({
+    place,
     name,
     figure: say('paper.clicks', { n }),
     source: 'measured-here',
     detail: null,
   })
-  if (setting) figures.push(count(say('paper.spacers'), setting.spacers))
-  if (setting?.clicks.rebound != null) figures.push(count(say('paper.rebound'), setting.clicks.rebound))
-  if (setting?.clicks.compression != null) figures.push(count(say('paper.compression'), setting.clicks.compression))
+  if (setting) figures.push(count('spacers', say('paper.spacers'), setting.spacers))
+  if (setting?.clicks.rebound != null) figures.push(count('rebound', say('paper.rebound'), setting.clicks.rebound))
+  if (setting?.clicks.compression != null) figures.push(count('compression', say('paper.compression'), setting.clicks.compression))
   if (sag) {
     const mean = (sag.fromAbove + sag.fromBelow) / 2
     const percent = sheet ? Math.round((100 * mean) / sheet.stroke.value) : '–'
     figures.push({
+      place: 'sag',
       name: say('paper.sag'),
       figure: lengthIn(job, mean),
       source: 'measured-here',
@@ -147,6 +150,7 @@ function foundOf(job: JobOnPaper): HandOverPage['found'] {
       verdict: judgeDrained(drained, filled).verdict,
       what: say('paper.drained', { leg: say(`leg.${leg}`) }),
       figure: say('paper.drained.of', { drained: formatQuantity(drained, 'ml'), filled: formatQuantity(filled, 'ml') }),
+      source: 'measured-here',
     })
   }
   for (const one of state.measured) {
@@ -154,7 +158,7 @@ function foundOf(job: JobOnPaper): HandOverPage['found'] {
     const { verdict } = judgeMeasured(one.what, one.reading.value, state.sheet, 0)
     const value = one.reading.value
     const figure = one.what === 'friction' ? formatQuantity(value, 'N') : formatQuantity(value, 'mm', { digits: 2 })
-    found.push({ verdict, what: one.leg ? `${one.what}, ${say(`leg.${one.leg}`)}` : one.what, figure })
+    found.push({ verdict, what: one.leg ? `${one.what}, ${say(`leg.${one.leg}`)}` : one.what, figure, source: 'measured-here' })
   }
   const parts = Object.values(state.chassis)
   if (parts.length > 0) {
@@ -163,6 +167,7 @@ function foundOf(job: JobOnPaper): HandOverPage['found'] {
       verdict: sound ? 'pass' : 'fail',
       what: say('paper.chassis'),
       figure: sound ? say('paper.sound') : say('part.condemned'),
+      source: 'measured-here',
     })
   }
   return found
@@ -172,21 +177,21 @@ function doneOf(job: JobOnPaper): HandOverPage['done'] {
   const { state } = job
   const done: HandOverPage['done'] = []
   for (const service of state.plan?.services ?? []) {
-    if (isServiceId(service) && state.plan?.answer !== 'no') done.push({ what: say(`service.${service}`), figure: '' })
+    if (isServiceId(service) && state.plan?.answer !== 'no') done.push({ what: say(`service.${service}`), figure: '', source: null })
   }
   for (const leg of legs) {
     const side = { leg: say(`leg.${leg}`) }
     const oil = stepOf(state, 'oil-in')?.done[leg]?.reading?.value
-    if (oil !== undefined) done.push({ what: say('paper.oil', side), figure: formatQuantity(oil, 'ml') })
+    if (oil !== undefined) done.push({ what: say('paper.oil', side), figure: formatQuantity(oil, 'ml'), source: 'measured-here' })
     const foot = stepOf(state, 'foot-torque')?.done[leg]
     const torque = state.sheet?.legs?.[leg].footTorque?.value
     if (foot && torque !== undefined) {
-      done.push({ what: say('paper.torque', side), figure: formatQuantity(torque, job.measures.torque) })
-      done.push({ what: say('paper.washer', side), figure: say('paper.washer.new') })
+      done.push({ what: say('paper.torque', side), figure: formatQuantity(torque, job.measures.torque), source: 'makers-sheet' })
+      done.push({ what: say('paper.washer', side), figure: say('paper.washer.new'), source: null })
     }
   }
   // What the paper book said was done.
-  if (state.carriedOver) for (const note of state.notes) done.push({ what: job.text(note.text), figure: '' })
+  if (state.carriedOver) for (const note of state.notes) done.push({ what: job.text(note.text), figure: '', source: null })
   return done
 }
 
@@ -200,9 +205,10 @@ function beforeAfterOf(job: JobOnPaper): HandOverPage['beforeAfter'] {
       what: say('paper.free-length'),
       before: before === undefined ? '–' : lengthIn(job, before),
       after: lengthIn(job, after),
+      source: 'measured-here',
     })
   const travel = stepOf(state, 'travel-air-out')?.done.once?.reading?.value
-  if (travel !== undefined) rows.push({ what: say('paper.travel'), before: '–', after: lengthIn(job, travel) })
+  if (travel !== undefined) rows.push({ what: say('paper.travel'), before: '–', after: lengthIn(job, travel), source: 'measured-here' })
   return rows
 }
 
@@ -227,7 +233,7 @@ function unitLine(job: JobOnPaper): string {
 
 export function handOverPageOf(job: JobOnPaper): HandOverPage {
   const { state } = job
-  const { handedOver, opened, plan, setting, sheet } = state
+  const { handedOver, opened, plan, sag, setting, sheet } = state
   const next = nextOf(job)
   const notKnown = Object.entries(state.snapshot).flatMap(([item, kept]) =>
     kept.notKnownBecause
@@ -248,6 +254,7 @@ export function handOverPageOf(job: JobOnPaper): HandOverPage {
     unit: unitLine(job),
     asked: opened?.asked ? job.text(opened.asked) : null,
     settings: settingsOf(job),
+    drawing: sheet ? drawingOf(sheet, setting?.spacers ?? 0, sag ? (sag.fromAbove + sag.fromBelow) / 2 : null) : null,
     found: foundOf(job),
     done: doneOf(job),
     beforeAfter: beforeAfterOf(job),

@@ -4,11 +4,11 @@ import type { Stream } from '@legwork/trade'
 import type { FastifyInstance } from 'fastify'
 import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { z } from 'zod'
-import type { Server } from '../server-parts.ts'
 import { append } from '../records/append.ts'
 import { eraseRider } from '../records/erase-rider.ts'
 import { ledgerLine, readLedger, writeLedger } from '../records/ledger.ts'
 import { readEntries, readJobCards, readStreamEntries, search } from '../records/read.ts'
+import type { Server } from '../server-parts.ts'
 import { ofWorkshop } from './workshops.ts'
 
 export const streamName = z

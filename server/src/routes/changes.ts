@@ -3,8 +3,8 @@ import type { ServerResponse } from 'node:http'
 import type { FastifyInstance } from 'fastify'
 import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { z } from 'zod'
-import type { Server } from '../server-parts.ts'
 import { type Change, readChanges, readWorkshop } from '../records/read.ts'
+import type { Server } from '../server-parts.ts'
 import { ofWorkshop } from './workshops.ts'
 
 const heartbeat = 15_000

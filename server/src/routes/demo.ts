@@ -1,9 +1,9 @@
 /** The demo workshop, made once, by the same routes everybody uses. */
 import type { FastifyInstance, InjectOptions } from 'fastify'
-import type { Server } from '../server-parts.ts'
 import { buildDemo } from '../demo/build-demo.ts'
 import type { Client } from '../demo/demo-station.ts'
 import { readWorkshops } from '../records/read.ts'
+import type { Server } from '../server-parts.ts'
 
 function clientOf(app: FastifyInstance): Client {
   return async (method, path, body) => {

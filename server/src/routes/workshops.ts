@@ -3,9 +3,9 @@ import { id, person } from '@legwork/contract'
 import type { FastifyInstance } from 'fastify'
 import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { z } from 'zod'
-import type { Server } from '../server-parts.ts'
 import { readRegisters, readWorkshops } from '../records/read.ts'
 import { openStation, openWorkshop } from '../records/workshops.ts'
+import type { Server } from '../server-parts.ts'
 
 const newWorkshop = z.strictObject({
   name: z.string().trim().min(1).max(120),

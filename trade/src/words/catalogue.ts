@@ -1,7 +1,9 @@
 /** Every text of the product, assembled from one file a subject. */
 import { appFrameWords } from './app-frame.ts'
+import { appHandOverWords } from './app-hand-over.ts'
 import { appJobWords } from './app-job.ts'
 import { appPlaceWords } from './app-places.ts'
+import { appSetUpWords } from './app-set-up.ts'
 import { gateWords } from './gates.ts'
 import { jobWords } from './job.ts'
 import { paperWords } from './papers.ts'
@@ -19,4 +21,6 @@ export const catalogue = {
   ...appFrameWords,
   ...appPlaceWords,
   ...appJobWords,
+  ...appSetUpWords,
+  ...appHandOverWords,
 } as const satisfies Record<string, string>

@@ -2,36 +2,36 @@
 import { Refusal, standardAir } from '@legwork/engine'
 import { type EntryBodies, type Source, say } from '@legwork/trade'
 import { useMemo, useState } from 'react'
-import { DoubtBand } from '../../figures/doubt-band.tsx'
-import { QuantityText } from '../../figures/figure.tsx'
+import { Figure, QuantityText } from '../../figures/figure.tsx'
 import { QuantityInput } from '../../figures/quantity-input.tsx'
-import { SourceMark } from '../../figures/source-mark.tsx'
 import { Button, LinkButton } from '../../ui/button.tsx'
-import { Choice } from '../../ui/choice.tsx'
-import { SideHead, ValueRow } from '../../ui/ledger.tsx'
 import { Stepper } from '../../ui/stepper.tsx'
 import { ByWhom } from './by-whom.tsx'
 import { chapterHref } from './job-address.ts'
 import { pumpsOf, useJobView, useWriting } from './job-view.tsx'
-import { postureText } from './posture.ts'
-import { ReadingField, Shown, useShownText } from './readings.tsx'
+import { useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
 import { SetUpChart } from './set-up-chart.tsx'
+import { MeasuredSag } from './set-up-measured.tsx'
+import { Setting } from './set-up-setting.tsx'
+import { WhereFrom } from './set-up-where-from.tsx'
 import { missingForSpring } from './sheet-fields.ts'
 import { SheetFillIn } from './sheet-fill-in.tsx'
-import {
-  airSpringOf,
-  correctedBySag,
-  onTheTrail,
-  pumpShows,
-  type StartInputs,
-  sagAt,
-  startPressure,
-} from './start-pressure.ts'
+import { onTheTrail, pumpShows, type StartInputs, sagAt, startPressure } from './start-pressure.ts'
 
 const seaLevel = standardAir(0).ambient
 const psi = 6894.757293168
 const bench = 293.15
+
+const workedOut: Source = {
+  kind: 'worked-out',
+  document: null,
+  revision: null,
+  page: null,
+  person: null,
+  at: null,
+  instrument: null,
+}
 
 /** What the numbers need and is not known. */
 function useInputs(sagWanted: number, spacers: number): StartInputs | { missing: string[] } {
@@ -62,73 +62,6 @@ function useInputs(sagWanted: number, spacers: number): StartInputs | { missing:
     sag: sagWanted,
     ambient: seaLevel,
   }
-}
-
-function WhereFrom({
-  inputs,
-  pressure,
-  lowerForce,
-  load,
-}: {
-  inputs: StartInputs
-  pressure: number
-  lowerForce: number
-  load: number
-}) {
-  const { rider } = useJobView()
-  const text = useShownText()
-  const { sheet, spacers } = inputs
-  const spring = airSpringOf(sheet, spacers)
-  const positive = spring.positiveVolume - spacers * (spring.spacerVolume ?? 0)
-  const row = (kind: Source['kind'], name: string, value: React.ReactNode) => (
-    <ValueRow
-      name={
-        <>
-          <SourceMark kind={kind} /> {name}
-        </>
-      }
-    >
-      {value}
-    </ValueRow>
-  )
-  return (
-    <SideHead place="above" title={say('set-up.where-from', { pressure: text(pressure, 'Pa') })}>
-      <p className="formula" translate="no">
-        F = (p⁺ − p<sub>a</sub>)·A⁺ − (p⁻ − p<sub>a</sub>)·A⁻ + Σ (p<sub>L</sub> − p<sub>a</sub>)·A<sub>L</sub>
-      </p>
-      <p className="book">{say('set-up.formula')}</p>
-      {row('rider-said', say('set-up.row.mass'), <QuantityText value={inputs.riderMass} kind="mass" />)}
-      {row(
-        'common-practice',
-        say('set-up.row.share', { posture: postureText(rider?.posture ?? null) }),
-        <QuantityText value={inputs.frontShare} kind="fraction" />,
-      )}
-      {row(
-        'common-practice',
-        say('set-up.row.front-mass'),
-        <QuantityText value={inputs.frontMass} kind="mass" digits={2} />,
-      )}
-      {row('measured-here', say('set-up.row.head-angle'), <QuantityText value={inputs.headAngle} kind="angle" />)}
-      {row('worked-out', say('set-up.row.load'), <QuantityText value={load} kind="force" digits={0} />)}
-      {row('makers-sheet', say('set-up.row.positive', { n: spacers }), <QuantityText value={positive} kind="volume" />)}
-      {row(
-        'makers-sheet',
-        say('set-up.row.negative'),
-        <QuantityText value={spring.negativeVolume ?? null} kind="volume" />,
-      )}
-      {row(
-        'makers-sheet',
-        say('set-up.row.lower'),
-        <QuantityText value={spring.lower?.volume ?? null} kind="volume" />,
-      )}
-      {row(
-        'common-practice',
-        say('set-up.row.sag', { percent: Math.round(inputs.sag * 100) }),
-        <QuantityText value={inputs.sag * spring.stroke} kind="length" />,
-      )}
-      <p className="book">{say('set-up.lower-carries', { force: text(lowerForce, 'N') })}</p>
-    </SideHead>
-  )
 }
 
 function Start({
@@ -187,13 +120,14 @@ function Start({
     <>
       <div className="two-columns set-up">
         <div>
-          <div className="figure start-with">
-            <p className="label">{say('set-up.start-with')}</p>
-            <p>
-              <QuantityText value={pressure} kind="pressure" size="page" />
-            </p>
-            <DoubtBand value={pressure} low={worked.band[0]} high={worked.band[1]} kind="pressure" says={doubt} />
-          </div>
+          <Figure
+            label={say('set-up.start-with')}
+            value={pressure}
+            kind="pressure"
+            size="page"
+            source={workedOut}
+            doubt={{ low: worked.band[0], high: worked.band[1], says: doubt }}
+          />
           <p className="book">
             {say('set-up.sag-here', {
               pressure: text(pressure, 'Pa'),
@@ -286,135 +220,6 @@ function Start({
         </p>
       )}
     </>
-  )
-}
-
-function MeasuredSag({ inputs }: { inputs: StartInputs }) {
-  const { state, sheet } = useJobView()
-  const { write, refusal } = useWriting()
-  const text = useShownText()
-  const [above, setAbove] = useState<number | null>(state.sag?.fromAbove ?? null)
-  const [below, setBelow] = useState<number | null>(state.sag?.fromBelow ?? null)
-  const filled = state.setUp?.pressure ?? null
-  const corrected = useMemo(() => {
-    if (above === null || below === null || filled === null || !sheet) return null
-    try {
-      const { spacers, sag, ambient } = inputs
-      return correctedBySag(sheet, { fromAbove: above, fromBelow: below, pressure: filled, spacers, sag, ambient })
-    } catch (trouble) {
-      if (trouble instanceof Refusal) return null
-      throw trouble
-    }
-  }, [above, below, filled, sheet, inputs])
-  return (
-    <SideHead place="above" title={say('set-up.measured')} note={say('set-up.measured.note')}>
-      <form
-        className="keep-line"
-        onSubmit={(event) => {
-          event.preventDefault()
-          if (above !== null && below !== null)
-            void write('sag-measured', { fromAbove: above, fromBelow: below, instrument: null })
-        }}
-      >
-        <ReadingField label={say('set-up.from-above')} measure="m" value={above} onChange={setAbove} />
-        <ReadingField label={say('set-up.from-below')} measure="m" value={below} onChange={setBelow} />
-        <Button kind="second" type="submit">
-          {say('set-up.measured.act')}
-        </Button>
-      </form>
-      {state.sag && <ByWhom made={state.sag} />}
-      {corrected && (
-        <>
-          <ValueRow name={say('set-up.mean')}>
-            <Shown value={corrected.mean} measure="m" />
-          </ValueRow>
-          <ValueRow name={say('set-up.friction')}>
-            <Shown value={corrected.friction} measure="N" />
-          </ValueRow>
-          <ValueRow name={say('set-up.real-load')}>
-            <Shown value={corrected.load} measure="N" />
-          </ValueRow>
-          <p>
-            {say('set-up.corrected', {
-              percent: Math.round(inputs.sag * 100),
-              pressure: text(corrected.pressure, 'Pa'),
-            })}
-          </p>
-        </>
-      )}
-      <Refused refusal={refusal} />
-    </SideHead>
-  )
-}
-
-function Setting({ spacers }: { spacers: number }) {
-  const { state, sheet, stream, instruments } = useJobView()
-  const { write, refusal } = useWriting()
-  const text = useShownText()
-  const pumps = pumpsOf(instruments)
-  const { setting } = state
-  const [pressure, setPressure] = useState<number | null>(setting?.pressure ?? state.setUp?.pressure ?? null)
-  const [pump, setPump] = useState<string | null>(pumps[0]?.id ?? null)
-  const [rebound, setRebound] = useState<number | null>(
-    setting?.clicks.rebound ?? state.snapshot.rebound?.reading?.value ?? null,
-  )
-  const [compression, setCompression] = useState<number | null>(
-    setting?.clicks.compression ?? state.snapshot.compression?.reading?.value ?? null,
-  )
-  return (
-    <SideHead place="above" title={say('set-up.setting')} note={say('set-up.setting.note')}>
-      <form
-        className="setting-form"
-        onSubmit={(event) => {
-          event.preventDefault()
-          if (pressure === null) return
-          void write('setting-written', {
-            pressure,
-            temperature: bench,
-            pump,
-            spacers,
-            clicks: { rebound, compression },
-          })
-        }}
-      >
-        <ReadingField label={say('set-up.setting.pressure')} measure="Pa" value={pressure} onChange={setPressure} />
-        {pumps.length > 1 && (
-          <Choice
-            label={say('set-up.setting.pump')}
-            options={pumps.map((one) => ({ value: one.id, label: <span translate="no">{one.name}</span> }))}
-            value={pump}
-            onChange={setPump}
-          />
-        )}
-        {sheet?.clicks.rebound && (
-          <ReadingField label={say('set-up.setting.rebound')} measure="clicks" value={rebound} onChange={setRebound} />
-        )}
-        {sheet?.clicks.compression && (
-          <ReadingField
-            label={say('set-up.setting.compression')}
-            measure="clicks"
-            value={compression}
-            onChange={setCompression}
-          />
-        )}
-        <Button kind={state.setUp && !setting ? 'main' : 'second'} type="submit">
-          {say('set-up.setting.act')}
-        </Button>
-      </form>
-      <Refused refusal={refusal} />
-      {setting && (
-        <p>
-          {say('set-up.setting.done', {
-            pressure: text(setting.pressure, 'Pa'),
-            temperature: text(setting.temperature, 'K'),
-          })}{' '}
-          <ByWhom made={setting} />{' '}
-          <LinkButton kind="main" arrow="forward" href={chapterHref(stream, 'hand-over')}>
-            {say('set-up.to-hand-over')}
-          </LinkButton>
-        </p>
-      )}
-    </SideHead>
   )
 }
 

@@ -1,0 +1,85 @@
+/** The setting that the unit leaves with. */
+import { say } from '@legwork/trade'
+import { useState } from 'react'
+import { Button, LinkButton } from '../../ui/button.tsx'
+import { Choice } from '../../ui/choice.tsx'
+import { SideHead } from '../../ui/ledger.tsx'
+import { ByWhom } from './by-whom.tsx'
+import { chapterHref } from './job-address.ts'
+import { pumpsOf, useJobView, useWriting } from './job-view.tsx'
+import { ReadingField, useShownText } from './readings.tsx'
+import { Refused } from './refused.tsx'
+
+const bench = 293.15
+
+export function Setting({ spacers }: { spacers: number }) {
+  const { state, sheet, stream, instruments } = useJobView()
+  const { write, refusal } = useWriting()
+  const text = useShownText()
+  const pumps = pumpsOf(instruments)
+  const { setting } = state
+  const [pressure, setPressure] = useState<number | null>(setting?.pressure ?? state.setUp?.pressure ?? null)
+  const [pump, setPump] = useState<string | null>(pumps[0]?.id ?? null)
+  const [rebound, setRebound] = useState<number | null>(
+    setting?.clicks.rebound ?? state.snapshot.rebound?.reading?.value ?? null,
+  )
+  const [compression, setCompression] = useState<number | null>(
+    setting?.clicks.compression ?? state.snapshot.compression?.reading?.value ?? null,
+  )
+  return (
+    <SideHead place="above" title={say('set-up.setting')} note={say('set-up.setting.note')}>
+      <form
+        className="setting-form"
+        onSubmit={(event) => {
+          event.preventDefault()
+          if (pressure === null) return
+          void write('setting-written', {
+            pressure,
+            temperature: bench,
+            pump,
+            spacers,
+            clicks: { rebound, compression },
+          })
+        }}
+      >
+        <ReadingField label={say('set-up.setting.pressure')} measure="Pa" value={pressure} onChange={setPressure} />
+        {pumps.length > 1 && (
+          <Choice
+            label={say('set-up.setting.pump')}
+            options={pumps.map((one) => ({ value: one.id, label: <span translate="no">{one.name}</span> }))}
+            value={pump}
+            onChange={setPump}
+          />
+        )}
+        {sheet?.clicks.rebound && (
+          <ReadingField label={say('set-up.setting.rebound')} measure="clicks" value={rebound} onChange={setRebound} />
+        )}
+        {sheet?.clicks.compression && (
+          <ReadingField
+            label={say('set-up.setting.compression')}
+            measure="clicks"
+            value={compression}
+            onChange={setCompression}
+          />
+        )}
+        <Button kind={state.setUp && !setting ? 'main' : 'second'} type="submit">
+          {say('set-up.setting.act')}
+        </Button>
+      </form>
+      <Refused refusal={refusal} />
+      {setting && (
+        <p>
+          {say('set-up.setting.done', {
+            pressure: text(setting.pressure, 'Pa'),
+            temperature: text(setting.temperature, 'K'),
+          })}{' '}
+          <ByWhom made={setting} />{' '}
+          <LinkButton kind="main" arrow="forward" href={chapterHref(stream, 'hand-over')}>
+            {say('set-up.to-hand-over')}
+          </LinkButton>
+        </p>
+      )}
+    </SideHead>
+  )
+}
+
