@@ -7,7 +7,11 @@ export type PageVerdict = 'pass' | 'watch' | 'fail' | 'cannot-tell'
 export type PageFigure = {
   /** Where on the drawing it is set. */
   place: 'pressure' | 'spacers' | 'rebound' | 'compression' | 'sag'
-  name: string; figure: string; source: SourceKind; detail: string | null }
+  name: string
+  figure: string
+  source: SourceKind
+  detail: string | null
+}
 
 /** What the hand-over page prints. Null or an empty list: the page says so in a sentence. */
 export type HandOverPage = {

@@ -12,6 +12,7 @@ const empty: HandOverPage = {
   unit: 'U01',
   asked: null,
   settings: [],
+  drawing: null,
   found: [],
   done: [],
   beforeAfter: [],
@@ -41,9 +42,16 @@ test('an empty page says so, on one page, with every font embedded', async () =>
   for (const font of fonts) expect(font).toMatch(/\byes\s+yes\s+yes\b/)
 })
 
-test('long lists shrink to one page', async () => {
+test('long lists shrink to one page, cautions are all there', async () => {
   const long = Array.from({ length: 60 }, (_, i) => `${i} ${'a long sentence that wraps '.repeat(9)}`)
-  const pdf = await renderHandOverPage({ ...empty, cautions: long, declined: long, beforeYouRide: long })
+  const pdf = await renderHandOverPage({
+    ...empty,
+    cautions: Array.from({ length: 6 }, (_, i) => `Caution ${i}: ${'a sentence that has to be read '.repeat(4)}.`),
+    declined: long,
+    beforeYouRide: long,
+    notes: long,
+  })
+  for (let i = 0; i < 6; i += 1) expect(ask('pdftotext', pdf, '-')).toContain(`Caution ${i}`)
   expect(ask('pdfinfo', pdf)).toMatch(/Pages:\s+1\n/)
   expect(ask('pdftotext', pdf, '-')).toMatch(/and \d+ more in the book/)
 })

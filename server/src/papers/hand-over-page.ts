@@ -1,120 +1,168 @@
+import { say } from '@legwork/trade'
 import encodeQR from 'qr'
-import type { HandOverPage, PageVerdict } from './hand-over-page-data.ts'
+import type { HandOverPage } from './hand-over-page-data.ts'
 import { type Ink, openPaper, type Paper } from './paper.ts'
-import { drawVerdict } from './verdict-mark.ts'
+import { drawSection, type RuledRow, type Section, sectionHeight } from './ruled-section.ts'
+import { drawSettingsAsRows, drawSettingsOnFork } from './set-on-drawing.ts'
 import { clip, drawLines, wrap } from './wrap.ts'
 
 const book: Ink = { face: 'book', size: 12.5 }
-const head: Ink = { face: 'lettering-600', size: 15 }
-const left = 52
-const right = 742
-const column = 328
+const small: Ink = { face: 'book', size: 12 }
+const [left, right, column, second] = [52, 742, 328, 414]
+const [foot, gap] = [966, 10]
 
-const sourceWords = {
-  'makers-sheet': 'maker’s sheet',
-  'measured-here': 'measured here',
-  'worked-out': 'worked out',
-  handbook: 'handbook',
-  'common-practice': 'common practice',
-  'rider-said': 'rider said',
-}
-const verdictWords = { pass: 'pass', watch: 'watch', fail: 'fail', 'cannot-tell': 'cannot tell' }
-
-/** Prints the hand-over page: A4, one page, black on white. Lists too long for their place end in "and N more in the book". */
+/**
+ * Prints the hand-over page: A4, one page, black on white. Lists too long for their place end in "and N more in the
+ * book"; cautions are never cut, they take their place first.
+ * @throws RangeError for cautions that would fill the page
+ */
 export function renderHandOverPage(page: HandOverPage): Promise<Uint8Array> {
   const paper = openPaper({ title: `Hand-over ${page.job}`, author: page.workshop, width: 794, height: 1123 })
-  paper.line([left, 44], [right, 44], 2)
-  const title: Ink = { face: 'lettering-600', size: 18 }
-  paper.text(title, clip(paper, title, page.workshop, 430), left, 68)
-  paper.text(head, clip(paper, head, `${page.job}, ${page.date}`, 240), right, 68, 'end')
-  const who = `${page.unit}. ${page.rider ?? 'No rider: the unit came alone'}. Handed over by ${page.handedOverBy}.`
-  drawLines(paper, wrap(paper, [{ ink: book, text: who }], 690, 2), left, 88, 16)
-  paper.line([left, 112], [right, 112], 1)
-  const settings = page.settings.map(
-    (s) => `${s.name}: ${s.figure} (${sourceWords[s.source]}${s.detail ? `, ${s.detail}` : ''})`,
-  )
-  const asked = page.asked === null ? 'What was asked for was not written down.' : `Asked for: “${page.asked}”`
-  block(
-    paper,
-    'Your settings',
-    [asked, ...(settings.length ? settings : ['No settings were entered.'])],
-    left,
-    140,
-    690,
-    205,
-  )
-  const found = page.found.map((f) => `${verdictWords[f.verdict]}: ${f.what}, ${f.figure}`)
-  block(
-    paper,
-    'Found',
-    found.length ? found : ['Nothing was judged.'],
-    left,
-    370,
-    column,
-    165,
-    page.found.map((f) => f.verdict),
-  )
-  const done = page.done.map((d) => `${d.what} ${d.figure}`.trim())
-  block(paper, 'Done', done.length ? done : ['No work was entered.'], left + 362, 370, column, 165)
-  const pairs = page.beforeAfter.map((b) => `${b.what}: ${b.before} → ${b.after}`)
-  block(paper, 'Before and after', pairs.length ? pairs : ['Not measured before and after.'], left, 560, column, 125)
-  if (page.holdsAir !== null) block(paper, 'Holds its air', [page.holdsAir], left + 362, 560, column, 125)
-  const next = page.next
-    ? `${page.next.service} at ${page.next.hours}, about ${page.next.date}.`
-    : 'No next service was worked out.'
-  const declined = page.declined.map((d) => `You said no to ${d}`)
-  block(paper, 'Next', [next, ...declined], left, 710, column, 105)
-  block(
-    paper,
-    'Before you ride',
-    page.beforeYouRide.length ? page.beforeYouRide : ['No checks were entered.'],
-    left + 362,
-    710,
-    column,
-    105,
-  )
-  const notes = [...page.cautions, ...page.waivers, ...page.notes]
-  if (page.carriedOver) notes.unshift('Carried over from the paper book: not checked step by step.')
-  block(paper, 'Cautions and notes', notes.length ? notes : ['None were entered.'], left, 840, 690, 115)
-  const signed = page.receivedBy
-    ? `Received by ${page.receivedBy.name}, ${page.receivedBy.time}`
-    : 'Not yet received: name, time, signature'
-  paper.line([left, 1060], [left + 390, 1060], 1)
-  drawLines(paper, wrap(paper, [{ ink: book, text: signed }], 390, 1), left, 1076, 16)
-  drawCode(paper, page.address, right - 100, 972, 100)
+  drawTitleBlock(paper, page)
+  const heading: Ink = { face: 'lettering-600', size: 24 }
+  const taken = paper.text(heading, say('paper.head.settings'), left, 161)
+  const asked = page.asked === null ? say('paper.asked.none') : say('paper.asked', { asked: page.asked })
+  paper.text(book, clip(paper, book, asked, right - left - taken - 20), right, 161, 'end')
+  const top = drawSettings(paper, page)
+  const bottom = drawCautions(paper, page.cautions, top)
+  drawSections(paper, sectionsOf(page), top, bottom - gap)
+  drawSigning(paper, page)
+  drawCutOff(paper, page)
   return paper.finish()
 }
 
-function block(
-  paper: Paper,
-  name: string,
-  items: readonly string[],
-  x: number,
-  y: number,
-  width: number,
-  height: number,
-  verdicts: readonly PageVerdict[] = [],
-) {
-  paper.text(head, name, x, y)
-  paper.line([x, y + 6], [x + width, y + 6], 1)
-  const rows = Math.floor((height - 24) / 16)
-  let used = 0
-  for (const [index, item] of items.entries()) {
-    const verdict = verdicts[index]
-    const indent = verdict ? 18 : 0
-    const lines = wrap(paper, [{ ink: book, text: item }], width - indent, items.length === 1 ? rows : 3)
-    const spare = index === items.length - 1 ? 0 : 1
-    if (used + lines.length + spare > rows) {
-      paper.text(book, `and ${items.length - index} more in the book`, x, y + 24 + used * 16)
-      return
-    }
-    if (verdict) drawVerdict(paper, verdict, x, y + 24 + used * 16)
-    drawLines(paper, lines, x + indent, y + 24 + used * 16, 16)
-    used += lines.length
+function drawTitleBlock(paper: Paper, page: HandOverPage): void {
+  paper.line([left, 45], [right, 45], 2)
+  paper.line([left, 115], [right, 115], 1)
+  for (const x of [286, 452, 636]) paper.line([x, 45], [x, 115], 1)
+  const cell = (x: number, width: number, over: string, value: string, size: number, limit: number) => {
+    const ink: Ink = { face: 'lettering-600', size }
+    paper.text(small, clip(paper, small, over, width), x, 63)
+    drawLines(paper, wrap(paper, [{ ink, text: value }], width, limit), x, 82, 19)
+  }
+  const by = page.receivedBy ? say('paper.handed-over-by', { name: page.handedOverBy }) : say('paper.not-handed-over')
+  cell(left, 222, by, page.workshop, 17, 2)
+  cell(298, 142, say('paper.head.rider'), page.rider ?? say('paper.no-rider'), 15, 2)
+  cell(464, 160, say('paper.head.unit'), page.unit, 15, 2)
+  cell(648, right - 648, say('paper.head.job'), page.job, 15, 1)
+  paper.text(book, clip(paper, book, page.date, right - 648), 648, 101)
+}
+
+/** Answers the y where the sections begin. */
+function drawSettings(paper: Paper, page: HandOverPage): number {
+  if (page.settings.length === 0) paper.text(book, say('paper.no-settings'), left, 184)
+  if (page.drawing) {
+    drawSettingsOnFork(paper, page.drawing, page.settings)
+    return page.settings.length === 0 ? 424 : 516
+  }
+  return drawSettingsAsRows(paper, page.settings, 174) + (page.settings.length === 0 ? 30 : 18)
+}
+
+function sectionsOf(page: HandOverPage): [Section, Section | null][] {
+  const plain = (list: readonly string[]) => list.map((what) => ({ what }))
+  const or = <Row>(rows: readonly Row[], none: Row) => (rows.length > 0 ? rows : [none])
+  const next = page.next ? say('paper.next', page.next) : say('paper.no-next')
+  const declined = page.declined.map((service) => ({ what: say('paper.said-no', { service }) }))
+  const kept = [...(page.carriedOver ? [say('paper.carried-over')] : []), ...page.waivers, ...page.notes]
+  const pairs = page.beforeAfter.map(({ what, before, after, source }) => ({
+    what,
+    figure: `${before} → ${after}`,
+    source,
+  }))
+  const rows: [Section, Section | null][] = [
+    [
+      { head: say('paper.head.found'), rows: or<RuledRow>(page.found, { what: say('paper.no-found') }) },
+      { head: say('paper.head.done'), rows: or<RuledRow>(page.done, { what: say('paper.no-done') }) },
+    ],
+    [
+      { head: say('paper.head.before-after'), rows: or<RuledRow>(pairs, { what: say('paper.no-before-after') }) },
+      page.holdsAir === null ? null : { head: say('paper.head.holds-air'), rows: [{ what: page.holdsAir }] },
+    ],
+    [
+      {
+        head: say('paper.head.next'),
+        rows: [{ what: next, source: page.next ? 'common-practice' : null }, ...declined],
+      },
+      { head: say('paper.head.ride'), rows: or(plain(page.beforeYouRide), { what: say('paper.no-ride') }) },
+    ],
+  ]
+  const notes: Section = { head: say('paper.head.notes'), rows: plain(kept) }
+  if (kept.length === 0) return rows
+  // The notes take the free half beside "before and after", else a row of their own.
+  const free = rows[1]
+  if (free && free[1] === null) free[1] = notes
+  else rows.push([notes, null])
+  return rows
+}
+
+function drawSections(paper: Paper, rows: readonly [Section, Section | null][], top: number, bottom: number): void {
+  const needs = rows.map(([a, b]) => Math.max(sectionHeight(paper, a, column), b ? sectionHeight(paper, b, column) : 0))
+  const heights = shareOut(needs, bottom - top - gap * (rows.length - 1))
+  let y = top
+  for (const [index, [a, b]] of rows.entries()) {
+    const height = heights[index] ?? 0
+    drawSection(paper, a, left, y, column, height)
+    if (b) drawSection(paper, b, second, y, column, height)
+    y += height + gap
   }
 }
 
-function drawCode(paper: Paper, address: string, x: number, y: number, size: number) {
+/** Small needs are met whole; what is left over is shared alike among the large ones. */
+function shareOut(needs: readonly number[], room: number): number[] {
+  const shares = needs.map(() => 0)
+  let [left, open] = [room, needs.length]
+  for (const [index, need] of [...needs.entries()].sort((a, b) => a[1] - b[1])) {
+    shares[index] = Math.min(need, left / open)
+    left -= shares[index] ?? 0
+    open -= 1
+  }
+  return shares
+}
+
+/** Cautions stand above the signatures, as small as they must to be there all; answers the y of their rule. */
+function drawCautions(paper: Paper, cautions: readonly string[], top: number): number {
+  for (let size = 13; size >= 8; size -= 0.5) {
+    const lines = wrap(paper, [{ ink: { face: 'book-600', size }, text: cautions.join(' ') }], right - left)
+    const y = foot - 4 - lines.length * size * 1.3
+    if (y < top + 240) continue
+    paper.line([left, y], [right, y], 1)
+    drawLines(paper, lines, left, y + size * 1.35, size * 1.3)
+    return y
+  }
+  throw new RangeError(`${cautions.length} cautions do not fit on the hand-over page; write them shorter`)
+}
+
+function drawSigning(paper: Paper, page: HandOverPage): void {
+  const [a, b] = page.receivedBy
+    ? [
+        say('paper.sign.workshop', { name: page.handedOverBy }),
+        say('paper.sign.collected', { name: page.receivedBy.name, time: page.receivedBy.time }),
+      ]
+    : [say('paper.sign.workshop-open'), say('paper.sign.collected-open')]
+  for (const [x, text] of [
+    [left, a],
+    [266, b],
+  ] as const) {
+    paper.line([x, 1050], [x + 190, 1050], 1)
+    drawLines(paper, wrap(paper, [{ ink: small, text }], 190, 2), x, 1066, 15)
+  }
+}
+
+/** The label to cut off: pressure, settings and the code of the unit's card; no name on it. */
+function drawCutOff(paper: Paper, page: HandOverPage): void {
+  const [x, y, width, height] = [480, 972, 262, 112]
+  paper.doc.lineWidth(1).dash(4, { space: 3 }).rect(x, y, width, height).stroke().undash()
+  const pressure = page.settings.find((setting) => setting.place === 'pressure')
+  const big: Ink = { face: 'lettering-500', size: 21 }
+  paper.text(big, clip(paper, big, pressure?.figure ?? say('paper.no-pressure'), 142), x + 14, y + 30)
+  const others = page.settings.filter((setting) => setting.place !== 'pressure')
+  const words = [...others.map(({ name, figure }) => `${name} ${figure}`), `${page.job}, ${page.date}`].join('; ')
+  drawLines(paper, wrap(paper, [{ ink: { face: 'book', size: 11.5 }, text: words }], 140, 5), x + 14, y + 47, 14)
+  drawCode(paper, page.address, right - 104, y + 6, 100)
+  paper.text({ face: 'book-italic', size: 11 }, say('paper.cut'), x, y + height + 13)
+}
+
+function drawCode(paper: Paper, address: string, x: number, y: number, size: number): void {
   const rows = encodeQR(address, 'raw', { ecc: 'medium', border: 4 })
   const cell = size / rows.length
   for (const [r, row] of rows.entries())

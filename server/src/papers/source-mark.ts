@@ -30,7 +30,13 @@ export const markWidth = 11
 export function drawSource(paper: Paper, source: SourceKind, x: number, y: number): void {
   const { doc } = paper
   const { drawn, filled } = marks[source]
-  doc.save().translate(x, y - 9.5).scale(markWidth / 16).lineWidth(1.6).lineCap('round').lineJoin('round')
+  doc
+    .save()
+    .translate(x, y - 9.5)
+    .scale(markWidth / 16)
+    .lineWidth(1.6)
+    .lineCap('round')
+    .lineJoin('round')
   doc.path(drawn).stroke()
   if (filled) doc.path(filled).fill('#000')
   doc.restore()

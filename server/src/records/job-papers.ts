@@ -122,7 +122,8 @@ function settingsOf(job: JobOnPaper): PageFigure[] {
   })
   if (setting) figures.push(count('spacers', say('paper.spacers'), setting.spacers))
   if (setting?.clicks.rebound != null) figures.push(count('rebound', say('paper.rebound'), setting.clicks.rebound))
-  if (setting?.clicks.compression != null) figures.push(count('compression', say('paper.compression'), setting.clicks.compression))
+  if (setting?.clicks.compression != null)
+    figures.push(count('compression', say('paper.compression'), setting.clicks.compression))
   if (sag) {
     const mean = (sag.fromAbove + sag.fromBelow) / 2
     const percent = sheet ? Math.round((100 * mean) / sheet.stroke.value) : '–'
@@ -158,7 +159,12 @@ function foundOf(job: JobOnPaper): HandOverPage['found'] {
     const { verdict } = judgeMeasured(one.what, one.reading.value, state.sheet, 0)
     const value = one.reading.value
     const figure = one.what === 'friction' ? formatQuantity(value, 'N') : formatQuantity(value, 'mm', { digits: 2 })
-    found.push({ verdict, what: one.leg ? `${one.what}, ${say(`leg.${one.leg}`)}` : one.what, figure, source: 'measured-here' })
+    found.push({
+      verdict,
+      what: one.leg ? `${one.what}, ${say(`leg.${one.leg}`)}` : one.what,
+      figure,
+      source: 'measured-here',
+    })
   }
   const parts = Object.values(state.chassis)
   if (parts.length > 0) {
@@ -177,21 +183,28 @@ function doneOf(job: JobOnPaper): HandOverPage['done'] {
   const { state } = job
   const done: HandOverPage['done'] = []
   for (const service of state.plan?.services ?? []) {
-    if (isServiceId(service) && state.plan?.answer !== 'no') done.push({ what: say(`service.${service}`), figure: '', source: null })
+    if (isServiceId(service) && state.plan?.answer !== 'no')
+      done.push({ what: say(`service.${service}`), figure: '', source: null })
   }
   for (const leg of legs) {
     const side = { leg: say(`leg.${leg}`) }
     const oil = stepOf(state, 'oil-in')?.done[leg]?.reading?.value
-    if (oil !== undefined) done.push({ what: say('paper.oil', side), figure: formatQuantity(oil, 'ml'), source: 'measured-here' })
+    if (oil !== undefined)
+      done.push({ what: say('paper.oil', side), figure: formatQuantity(oil, 'ml'), source: 'measured-here' })
     const foot = stepOf(state, 'foot-torque')?.done[leg]
     const torque = state.sheet?.legs?.[leg].footTorque?.value
     if (foot && torque !== undefined) {
-      done.push({ what: say('paper.torque', side), figure: formatQuantity(torque, job.measures.torque), source: 'makers-sheet' })
+      done.push({
+        what: say('paper.torque', side),
+        figure: formatQuantity(torque, job.measures.torque),
+        source: 'makers-sheet',
+      })
       done.push({ what: say('paper.washer', side), figure: say('paper.washer.new'), source: null })
     }
   }
   // What the paper book said was done.
-  if (state.carriedOver) for (const note of state.notes) done.push({ what: job.text(note.text), figure: '', source: null })
+  if (state.carriedOver)
+    for (const note of state.notes) done.push({ what: job.text(note.text), figure: '', source: null })
   return done
 }
 
@@ -208,7 +221,8 @@ function beforeAfterOf(job: JobOnPaper): HandOverPage['beforeAfter'] {
       source: 'measured-here',
     })
   const travel = stepOf(state, 'travel-air-out')?.done.once?.reading?.value
-  if (travel !== undefined) rows.push({ what: say('paper.travel'), before: '–', after: lengthIn(job, travel), source: 'measured-here' })
+  if (travel !== undefined)
+    rows.push({ what: say('paper.travel'), before: '–', after: lengthIn(job, travel), source: 'measured-here' })
   return rows
 }
 
