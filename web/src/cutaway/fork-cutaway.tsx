@@ -1,19 +1,35 @@
 /** The section drawing of a fork: named shapes as SVG, laid down, crown right, hatched after ISO 128. */
 import { useId } from 'react'
 import { px } from '../charts/number-text.ts'
+import { type CalloutPart, type CalloutPlace, calloutPlaces, wordsAcross } from './callout-places.ts'
+import { legGap } from './chassis.ts'
 import type { ForkParameters } from './fork-parameters.ts'
 import { type ForkView, forkShapes } from './fork-shapes.ts'
 import type { FlatShape, Hatching, LineShape, Look, Point, RevolvedShape, Shape } from './shape.ts'
+import './cutaway.css'
+
+/** Figures of a chamber and what it does. */
+export interface Callout {
+  figures: readonly { value: string; unit: string }[]
+  words: string
+}
+
+/** The words of the drawing: they stand where they act. */
+export interface CutawayWords {
+  callouts: Readonly<Record<CalloutPart, Callout>>
+  leftLeg: string
+  rightLeg: string
+  down: string
+}
 
 export interface ForkCutawayProps {
   fork: ForkParameters
   view?: ForkView
   /** Spoken. */
   label: string
+  /** Only with both legs: they stand between them. */
+  words?: CutawayWords
 }
-
-/** Between the legs' axes, shortened by the break lines in crown and arch [mm]. */
-const legDistance = 98
 
 const fills: Record<Look['material'], string> = {
   alloy: 'var(--alloy)',
@@ -66,17 +82,24 @@ function Hatchings({ id }: { id: string }) {
   ))
 }
 
-const axisOf = (leg: 'left' | 'right', both: boolean): number => (leg === 'left' && both ? legDistance : 0)
+const axisOf = (leg: 'left' | 'right', both: boolean): number => (leg === 'left' && both ? legGap : 0)
 const ring = (points: readonly Point[], y: (across: number) => number): string =>
   `M${points.map(([along, across]) => `${px(along)} ${px(y(across))}`).join('L')}Z`
 
 /** Both halves of the section, above and below the axis. */
 function revolvedPath(shape: RevolvedShape, axis: number): string {
+  const onAxis = shape.section.filter(([, r]) => r === 0).length > 1
+  // A part that fills the axis has no seam along it.
+  if (onAxis) {
+    const edge = shape.section.filter(([, r]) => r > 0)
+    const whole = [...edge, ...edge.map(([u, r]): Point => [u, -r]).reverse()]
+    return ring(whole, (r) => axis - r)
+  }
   return ring(shape.section, (r) => axis - r) + ring(shape.section, (r) => axis + r)
 }
 
 function Cut({ shape, path, id }: { shape: RevolvedShape | FlatShape; path: string; id: string }) {
-  const width = shape.outline === 'heavy' ? 0.55 : shape.outline === 'fine' ? 0.3 : 0
+  const width = shape.outline === 'heavy' ? 0.75 : shape.outline === 'fine' ? 0.4 : 0
   const stroke = width > 0 ? 'var(--ink)' : 'none'
   return (
     <g data-shape={shape.name}>
@@ -109,7 +132,7 @@ function Part({ shape, both, id }: { shape: Shape; both: boolean; id: string }) 
       d={`M${shape.points.map(([along, across]) => `${px(along)} ${px(axis - across)}`).join('L')}`}
       fill="none"
       stroke="var(--ink)"
-      strokeWidth={shape.weight === 'heavy' ? 0.55 : 0.3}
+      strokeWidth={shape.weight === 'heavy' ? 0.75 : 0.3}
       strokeDasharray={dashes[shape.dashes]}
     />
   )
@@ -132,13 +155,44 @@ const mirrored = (u: number, r: number, axis: number): Point[] => [
   [u, axis + r],
 ]
 
+/** A line from the words to a dot inside their part. */
+function Leader({ place }: { place: CalloutPlace }) {
+  const [along, across] = place.anchor
+  const y = (value: number) => px(axisOf('left', true) - value)
+  return (
+    <g className="cutaway-leader">
+      <path
+        d={`M${px(along)} ${y(across)}L${px(place.from + 6)} ${y(wordsAcross)}`}
+        stroke="var(--ink)"
+        strokeWidth={0.5}
+        fill="none"
+      />
+      <circle cx={px(along)} cy={y(across)} r={1.4} fill="var(--ink)" />
+    </g>
+  )
+}
+
+/** The plumb bob hangs to the left: the drawing lies down. */
+function Down({ word }: { word: string }) {
+  return (
+    <span className="down">
+      <svg width={66} height={14} viewBox="0 0 66 14" aria-hidden="true" focusable="false">
+        <path d="M64 7H24M64 2v10" stroke="var(--ink)" strokeWidth={1} fill="none" />
+        <path d="M1 7l9 -5.5h13v11h-13z" fill="var(--ink)" />
+      </svg>
+      {word}
+    </span>
+  )
+}
+
 /** The fork as it is cut, to scale along and across; the legs stand closer than they do. */
-export function ForkCutaway({ fork, view = 'both-legs', label }: ForkCutawayProps) {
+export function ForkCutaway({ fork, view = 'both-legs', label, words }: ForkCutawayProps) {
   const id = useId()
   const both = view === 'both-legs'
   const shapes = forkShapes(fork, view)
   const { x, y, width, height } = extent(shapes, both)
-  return (
+  const places = words && both ? calloutPlaces(fork) : []
+  const drawing = (
     <svg
       className="cutaway"
       viewBox={`${px(x)} ${px(y)} ${px(width)} ${px(height)}`}
@@ -153,6 +207,42 @@ export function ForkCutaway({ fork, view = 'both-legs', label }: ForkCutawayProp
         // biome-ignore lint/suspicious/noArrayIndexKey: the list is made anew from the table, in the drawing's order
         <Part key={index} shape={shape} both={both} id={id} />
       ))}
+      {places.map((place) => (
+        <Leader key={place.part} place={place} />
+      ))}
     </svg>
+  )
+  if (!words || !both) return drawing
+  const share = (value: number, of: number) => `${px((value / of) * 100)}%`
+  return (
+    <figure className="cutaway-figure">
+      <p className="cutaway-leg">{words.rightLeg}</p>
+      <div className="cutaway-drawing">
+        {drawing}
+        <dl className="cutaway-callouts">
+          {places.map(({ part, from }) => (
+            <div
+              key={part}
+              className="cutaway-callout"
+              style={{ left: share(from - x, width), top: share(legGap / 2 - y, height) }}
+            >
+              <dt>
+                {words.callouts[part].figures.map(({ value, unit }) => (
+                  <span key={unit}>
+                    {value}
+                    <small>{unit}</small>
+                  </span>
+                ))}
+              </dt>
+              <dd>{words.callouts[part].words}</dd>
+            </div>
+          ))}
+        </dl>
+      </div>
+      <p className="cutaway-leg">
+        {words.leftLeg}
+        <Down word={words.down} />
+      </p>
+    </figure>
   )
 }

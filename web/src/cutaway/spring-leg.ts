@@ -24,7 +24,7 @@ export function springLeg(fork: ForkParameters, at: ForkStations): Shape[] {
     fixed.ring('seal.rod.left', at.headFrom + 6, at.headFrom + 10, rod, rod + 2.8, filled),
     fixed.ring('clip.left', at.headFrom - 3.5, at.headFrom - 1.5, ri - 3, ri + 0.9, filled),
     moving.ring('piston', pistonFrom, pistonTo, rod, ri, turned),
-    moving.ring('shaft-end.left', pistonFrom, pistonTo - 4, 0, rod, steel),
+    moving.ring('shaft-end.left', pistonFrom, pistonTo, 0, rod, steel),
     moving.ring('seal.piston', pistonFrom + 6, pistonFrom + 10, ri - 3.2, ri, filled),
     fixed.ring('stanchion.left', at.stanchionEnd, at.crownTo, ri, at.outerRadius, filled),
     ...(fork.spring.kind === 'air' && fork.spring.negative.kind === 'air'

@@ -77,7 +77,10 @@ export function Frame({ block, edge, title, children, actions, className }: Fram
       <TitleBlock {...block} />
       <ThumbEdge {...edge} />
       <main ref={main} tabIndex={-1} id={id} aria-label={title}>
-        <div className="page">{children}</div>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a page that scrolls and has nothing to press is scrolled by keys */}
+        <div className="page" tabIndex={0}>
+          {children}
+        </div>
         {actions && <div className="actions screen-only">{actions}</div>}
       </main>
     </div>

@@ -67,4 +67,3 @@ export function MeasuredSag({ inputs }: { inputs: StartInputs }) {
     </SideHead>
   )
 }
-

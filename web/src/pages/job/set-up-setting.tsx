@@ -82,4 +82,3 @@ export function Setting({ spacers }: { spacers: number }) {
     </SideHead>
   )
 }
-

@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest'
+import { calloutPlaces } from './callout-places.ts'
+import type { ForkParameters } from './fork-parameters.ts'
+import { forkStations } from './fork-stations.ts'
+
+/** Invented, plausible. */
+const fork = (stroke: number): ForkParameters => ({
+  stanchion: 0.035,
+  travel: 0.15,
+  stroke,
+  spring: {
+    kind: 'air',
+    bore: 0.032,
+    shaft: 0.01,
+    positiveVolume: 197e-6,
+    negative: { kind: 'air', volume: 31e-6 },
+    spacers: 1,
+    spacerVolume: 10e-6,
+  },
+  legs: { left: { oil: 1e-5, volume: 205e-6, rod: 0.01 }, right: { oil: 1e-5, volume: 205e-6, rod: 0.01 } },
+  pressures: { positive: 7e5, negative: 3e5, left: 0, right: 0 },
+})
+
+describe('words between the legs', () => {
+  it.each([0, 0.03, 0.06, 0.09, 0.12, 0.15])(
+    'at stroke %f they keep their order and clear of one another',
+    (stroke) => {
+      const places = calloutPlaces(fork(stroke))
+      expect(places.map((place) => place.part)).toEqual(['bath', 'negative', 'positive'])
+      const starts = places.map((place) => place.from)
+      expect((starts[1] ?? 0) - (starts[0] ?? 0)).toBeGreaterThanOrEqual(72)
+      expect((starts[2] ?? 0) - (starts[1] ?? 0)).toBeGreaterThanOrEqual(96)
+    },
+  )
+
+  it('the anchors lie in their chambers over the whole stroke', () => {
+    for (const stroke of [0, 0.05, 0.1, 0.15]) {
+      const at = forkStations(fork(stroke))
+      const piston = at.headTo + at.negativeLength + stroke * 1e3
+      const anchor = Object.fromEntries(calloutPlaces(fork(stroke)).map((place) => [place.part, place.anchor[0]]))
+      expect(anchor.negative).toBeGreaterThan(at.headTo)
+      expect(anchor.negative).toBeLessThan(piston)
+      expect(anchor.positive).toBeGreaterThan(piston + at.pistonLength)
+      expect(anchor.positive).toBeLessThan(at.cap)
+    }
+  })
+})
