@@ -85,7 +85,7 @@ export function drawFork(paper: Paper, fork: ForkDrawing, damperAxis: number, sp
         look,
         line,
       )
-    doc.lineWidth(1.6)
+    doc.lineWidth(Math.max(1.8, (outer - inner) * scale))
     for (const side of [-1, 1]) {
       const y = axis + side * ((outer + inner) / 2) * scale
       doc.moveTo(x(end), y).lineTo(x(top), y).stroke()

@@ -4,6 +4,7 @@ import type { HandOverPage } from './hand-over-page-data.ts'
 import { type Ink, openPaper, type Paper } from './paper.ts'
 import { drawSection, type RuledRow, type Section, sectionHeight } from './ruled-section.ts'
 import { drawSettingsAsRows, drawSettingsOnFork } from './set-on-drawing.ts'
+import { drawSourceWord } from './source-mark.ts'
 import { clip, drawLines, wrap } from './wrap.ts'
 
 const book: Ink = { face: 'book', size: 12.5 }
@@ -25,7 +26,9 @@ export function renderHandOverPage(page: HandOverPage): Promise<Uint8Array> {
   paper.text(book, clip(paper, book, asked, right - left - taken - 20), right, 161, 'end')
   const top = drawSettings(paper, page)
   const bottom = drawCautions(paper, page.cautions, top)
-  drawSections(paper, sectionsOf(page), top, bottom - gap)
+  const sections = sectionsOf(page)
+  drawSections(paper, sections, top, bottom - 30)
+  drawKey(paper, sections.flat(), bottom - 9)
   drawSigning(paper, page)
   drawCutOff(paper, page)
   return paper.finish()
@@ -34,18 +37,18 @@ export function renderHandOverPage(page: HandOverPage): Promise<Uint8Array> {
 function drawTitleBlock(paper: Paper, page: HandOverPage): void {
   paper.line([left, 45], [right, 45], 2)
   paper.line([left, 115], [right, 115], 1)
-  for (const x of [286, 452, 636]) paper.line([x, 45], [x, 115], 1)
+  for (const x of [322, 478, 644]) paper.line([x, 45], [x, 115], 1)
   const cell = (x: number, width: number, over: string, value: string, size: number, limit: number) => {
     const ink: Ink = { face: 'lettering-600', size }
     paper.text(small, clip(paper, small, over, width), x, 63)
     drawLines(paper, wrap(paper, [{ ink, text: value }], width, limit), x, 82, 19)
   }
   const by = page.receivedBy ? say('paper.handed-over-by', { name: page.handedOverBy }) : say('paper.not-handed-over')
-  cell(left, 222, by, page.workshop, 17, 2)
-  cell(298, 142, say('paper.head.rider'), page.rider ?? say('paper.no-rider'), 15, 2)
-  cell(464, 160, say('paper.head.unit'), page.unit, 15, 2)
-  cell(648, right - 648, say('paper.head.job'), page.job, 15, 1)
-  paper.text(book, clip(paper, book, page.date, right - 648), 648, 101)
+  cell(left, 262, by, page.workshop, 17, 2)
+  cell(334, 136, say('paper.head.rider'), page.rider ?? say('paper.no-rider'), 15, 2)
+  cell(490, 148, say('paper.head.unit'), page.unit, 15, 2)
+  cell(656, right - 656, say('paper.head.job'), page.job, 15, 1)
+  paper.text(book, clip(paper, book, page.date, right - 656), 656, 101)
 }
 
 /** Answers the y where the sections begin. */
@@ -53,7 +56,7 @@ function drawSettings(paper: Paper, page: HandOverPage): number {
   if (page.settings.length === 0) paper.text(book, say('paper.no-settings'), left, 184)
   if (page.drawing) {
     drawSettingsOnFork(paper, page.drawing, page.settings)
-    return page.settings.length === 0 ? 424 : 516
+    return page.settings.length === 0 ? 454 : 544
   }
   return drawSettingsAsRows(paper, page.settings, 174) + (page.settings.length === 0 ? 30 : 18)
 }
@@ -98,13 +101,23 @@ function sectionsOf(page: HandOverPage): [Section, Section | null][] {
 function drawSections(paper: Paper, rows: readonly [Section, Section | null][], top: number, bottom: number): void {
   const needs = rows.map(([a, b]) => Math.max(sectionHeight(paper, a, column), b ? sectionHeight(paper, b, column) : 0))
   const heights = shareOut(needs, bottom - top - gap * (rows.length - 1))
+  // Room to spare goes between the rows, as far as it still reads as one page.
+  const spare = bottom - top - gap * (rows.length - 1) - heights.reduce((sum, height) => sum + height, 0)
+  const apart = gap + Math.min(22, Math.max(0, spare / rows.length))
   let y = top
   for (const [index, [a, b]] of rows.entries()) {
     const height = heights[index] ?? 0
     drawSection(paper, a, left, y, column, height)
     if (b) drawSection(paper, b, second, y, column, height)
-    y += height + gap
+    y += height + apart
   }
+}
+
+/** What the marks beside the figures mean, those that are on the page. */
+function drawKey(paper: Paper, sections: readonly (Section | null)[], y: number): void {
+  const used = new Set(sections.flatMap((section) => section?.rows ?? []).flatMap((row) => row.source ?? []))
+  let x = left
+  for (const source of used) x += drawSourceWord(paper, source, x, y, small) + 18
 }
 
 /** Small needs are met whole; what is left over is shared alike among the large ones. */
@@ -136,7 +149,9 @@ function drawSigning(paper: Paper, page: HandOverPage): void {
   const [a, b] = page.receivedBy
     ? [
         say('paper.sign.workshop', { name: page.handedOverBy }),
-        say('paper.sign.collected', { name: page.receivedBy.name, time: page.receivedBy.time }),
+        page.carriedOver
+          ? say('paper.sign.carried', { time: page.receivedBy.time })
+          : say('paper.sign.collected', page.receivedBy),
       ]
     : [say('paper.sign.workshop-open'), say('paper.sign.collected-open')]
   for (const [x, text] of [
@@ -153,10 +168,13 @@ function drawCutOff(paper: Paper, page: HandOverPage): void {
   const [x, y, width, height] = [480, 972, 262, 112]
   paper.doc.lineWidth(1).dash(4, { space: 3 }).rect(x, y, width, height).stroke().undash()
   const pressure = page.settings.find((setting) => setting.place === 'pressure')
-  const big: Ink = { face: 'lettering-500', size: 21 }
+  const big: Ink = { face: 'lettering-500', size: pressure ? 21 : 15 }
   paper.text(big, clip(paper, big, pressure?.figure ?? say('paper.no-pressure'), 142), x + 14, y + 30)
   const others = page.settings.filter((setting) => setting.place !== 'pressure')
-  const words = [...others.map(({ name, figure }) => `${name} ${figure}`), `${page.job}, ${page.date}`].join('; ')
+  const words = [
+    ...others.map(({ place, figure }) => say(`paper.short.${place}`, { figure })),
+    `${page.job}, ${page.date}`,
+  ].join(', ')
   drawLines(paper, wrap(paper, [{ ink: { face: 'book', size: 11.5 }, text: words }], 140, 5), x + 14, y + 47, 14)
   drawCode(paper, page.address, right - 104, y + 6, 100)
   paper.text({ face: 'book-italic', size: 11 }, say('paper.cut'), x, y + height + 13)

@@ -11,12 +11,12 @@ export type Section = { head: string; rows: readonly RuledRow[] }
 const book: Ink = { face: 'book', size: 13 }
 const bold: Ink = { face: 'book-600', size: 13 }
 const figures: Ink = { face: 'lettering-500', size: 13.5 }
-const [lead, pad, headHeight, verdictWidth] = [16, 8, 30, 76]
+const [lead, pad, headHeight, verdictWidth] = [16, 8, 30, 92]
 
 function layOut(paper: Paper, row: RuledRow, width: number) {
   const figure = row.figure ? clip(paper, figures, row.figure, width * 0.5) : ''
   const indent = row.verdict ? verdictWidth : 0
-  const taken = figure === '' ? 0 : paper.width(figures, figure) + 10 + markWidth + 6
+  const taken = (figure === '' ? 0 : paper.width(figures, figure) + 10) + (row.source ? markWidth + 6 : 0)
   const lines = wrap(paper, [{ ink: book, text: row.what }], width - indent - taken, 3)
   return { figure, indent, lines, height: Math.max(1, lines.length) * lead + pad }
 }
@@ -47,6 +47,13 @@ export function drawSection(paper: Paper, section: Section, x: number, y: number
     if (figure !== '') paper.text(figures, figure, right, at + lead, 'end')
     if (row.source) drawSource(paper, row.source, x + width - markWidth, at + lead)
     at += needs
-    paper.line([x, at], [x + width, at], 0.35)
+    hairline(paper, x, x + width, at)
   }
+}
+
+/** The rule under a row: thinner and lighter than the rule under a heading. */
+export function hairline(paper: Paper, from: number, to: number, y: number): void {
+  paper.doc.save().strokeColor('#999')
+  paper.line([from, y], [to, y], 0.5)
+  paper.doc.restore()
 }

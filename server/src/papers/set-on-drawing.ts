@@ -1,13 +1,14 @@
 import { drawFork, type ForkDrawing } from './fork-drawing.ts'
 import type { PageFigure } from './hand-over-page-data.ts'
 import type { Ink, Paper, Point } from './paper.ts'
+import { hairline } from './ruled-section.ts'
 import { drawSourceWord, sourceWordWidth } from './source-mark.ts'
 import { drawLines, wrap } from './wrap.ts'
 
 const small: Ink = { face: 'book', size: 12 }
-const [damperAxis, springAxis] = [244, 364]
+const [damperAxis, springAxis] = [262, 392]
 
-/** The fork's drawing with every setting written where it is set. Takes the page from y 175 to 500. */
+/** The fork's drawing with every setting written where it is set. Takes the page from y 175 to 534. */
 export function drawSettingsOnFork(paper: Paper, fork: ForkDrawing, settings: readonly PageFigure[]): void {
   const at = drawFork(paper, fork, damperAxis, springAxis)
   const lead = (...points: Point[]) => {
@@ -24,24 +25,24 @@ export function drawSettingsOnFork(paper: Paper, fork: ForkDrawing, settings: re
       callout(paper, figure, 684, 194, 'end', 26, 280)
     }
     if (figure.place === 'rebound') {
-      lead(at.rebound, [at.rebound[0], 300], [at.rebound[0] + 16, 300])
-      callout(paper, figure, at.rebound[0] + 22, 305, 'start', 26, 220)
+      lead(at.rebound, [at.rebound[0], 313], [at.rebound[0] + 16, 313])
+      callout(paper, figure, at.rebound[0] + 22, 319, 'start', 26, 220)
     }
     if (figure.place === 'spacers') {
-      lead(at.spacers, [at.spacers[0] - 34, 306], [at.spacers[0] - 42, 306])
-      callout(paper, figure, at.spacers[0] - 48, 306, 'end', 26, 160)
+      lead(at.spacers, [at.spacers[0] - 34, 316], [at.spacers[0] - 42, 316])
+      callout(paper, figure, at.spacers[0] - 48, 322, 'end', 26, 160)
     }
     if (figure.place === 'sag') {
       const [from, to] = [at.wiper[0], at.ring[0]]
-      for (const x of [from, to]) paper.line([x, at.wiper[1] + 12], [x, 416], 0.6)
-      paper.line([from, 410], [to, 410], 0.6)
-      arrow(paper, from, 410, 1)
-      arrow(paper, to, 410, -1)
-      callout(paper, figure, Math.min(from, 430), 442, 'start', 26, 180)
+      for (const x of [from, to]) paper.line([x, at.wiper[1] + 12], [x, 444], 0.6)
+      paper.line([from, 438], [to, 438], 0.6)
+      arrow(paper, from, 438, 1)
+      arrow(paper, to, 438, -1)
+      callout(paper, figure, Math.min(from, 430), 470, 'start', 26, 142)
     }
     if (figure.place === 'pressure') {
-      lead(at.valve, [at.valve[0], 404])
-      callout(paper, figure, 742, 446, 'end', 46, 190)
+      lead(at.valve, [at.valve[0], 432])
+      callout(paper, figure, 742, 474, 'end', 46, 156)
     }
   }
 }
@@ -56,14 +57,14 @@ function callout(
   size: number,
   width: number,
 ) {
-  const [number = '', ...rest] = of.figure.split(' ')
+  const [number = '', ...rest] = of.figure.split(/\s/u)
   const big: Ink = { face: 'lettering-500', size }
   const measure: Ink = { face: 'lettering', size: Math.max(15, size * 0.48) }
   const unit = rest.length > 0 ? ` ${rest.join(' ')}` : ''
   const total = paper.width(big, number) + paper.width(measure, unit)
   const start = align === 'end' ? x - total : x
   paper.text(measure, unit, start + paper.text(big, number, start, y), y)
-  let below = y + 17
+  let below = y + 12 + size * 0.2
   const words = of.detail === null ? of.name : `${of.name}, ${of.detail}`
   for (const line of wrap(paper, [{ ink: small, text: words }], width, 3)) {
     const text = line.pieces
@@ -92,7 +93,7 @@ export function drawSettingsAsRows(paper: Paper, settings: readonly PageFigure[]
     drawSourceWord(paper, figure.source, source, at + 19, small)
     const lines = wrap(paper, [{ ink: { face: 'book', size: 13.5 }, text: words }], source - 70, 2)
     at = drawLines(paper, lines, 52, at + 19, 16) - 8
-    paper.line([52, at], [742, at], 0.35)
+    hairline(paper, 52, 742, at)
   }
   return at
 }
