@@ -36,10 +36,10 @@ export interface ForceStrokeFrame {
   readonly maxForce: number
 }
 
-/** The paper ends at a round force: the next 500 N (up to 2000 N) or 1000 N above what has to be shown. */
+/** The paper ends at a round force: the next 100 N (up to 500 N), 500 N (up to 4000 N) or 1000 N above what has to be shown. */
 export function paperEnd(curves: readonly Curve[]): number {
   const highest = Math.max(100, ...curves.flatMap((curve) => curve.map((point) => point.force ?? 0)))
-  const step = highest <= 500 ? 100 : highest <= 2000 ? 500 : 1000
+  const step = highest <= 500 ? 100 : highest <= 4000 ? 500 : 1000
   return Math.ceil(highest / step - 1e-9) * step
 }
 

@@ -14,7 +14,7 @@ export interface CalloutPlace {
 }
 
 /** What the words take at the drawing's full width [mm]: two figures over a short clause. */
-const widths: Record<CalloutPart, number> = { bath: 72, negative: 96, positive: 100 }
+const widths: Record<CalloutPart, number> = { bath: 72, negative: 96, positive: 96 }
 const apart = 8
 
 /**

@@ -1,8 +1,11 @@
 /** A torque wrench laid down, its adapter at the nut, with the lengths that the setting comes from. */
+import { Lettering } from '../charts/lettering.tsx'
 import { px } from '../charts/number-text.ts'
+import { useKnurl } from './knurl.tsx'
+import { wrenchStations } from './wrench-stations.ts'
 
 export interface WrenchDrawingProps {
-  /** Square to the middle of the grip [m]; square to nut [m]. */
+  /** Square to the middle of the grip [m]; square to nut, 0 without an adapter [m]. */
   wrench: { name: string; length: number; adapterLength: number }
   /** Spoken. */
   label: string
@@ -10,72 +13,129 @@ export interface WrenchDrawingProps {
   words: { length: string; adapter: string }
 }
 
-const scale = 2420 // px a metre
-const y = 62
-
-function Dimension({ from, to, words }: { from: number; to: number; words: string }) {
-  const at = 122
+/** Drawn twice, at a bench's distance and in a hand, because lettering doesn't shrink with the drawing. */
+export function WrenchDrawing(props: WrenchDrawingProps) {
   return (
-    <g stroke="var(--ink)" strokeWidth={0.8} fill="none">
-      <path d={`M${px(from)} ${y + 34}V${at + 7}M${px(to)} ${y + 34}V${at + 7}M${px(from)} ${at}H${px(to)}`} />
-      <path d={`M${px(from)} ${at}l9 -2.2v4.4zM${px(to)} ${at}l-9 -2.2v4.4z`} fill="var(--ink)" stroke="none" />
-      <text
-        x={px((from + to) / 2)}
-        y={at + 20}
-        fontSize={16}
-        fontWeight={500}
-        textAnchor="middle"
-        stroke="none"
-        fill="var(--ink)"
-      >
-        {words}
-      </text>
-    </g>
+    <>
+      <div className="tablet-up">
+        <Wrench {...props} scale={2.42} />
+      </div>
+      <div className="phone-only">
+        <Wrench {...props} scale={1} />
+      </div>
+    </>
   )
 }
 
-export function WrenchDrawing({ wrench, label, words }: WrenchDrawingProps) {
-  const nut = 60
-  const square = nut + wrench.adapterLength * scale
-  const grip = square + wrench.length * scale
-  const width = grip + 150
-  const head = 46 / 2
+function Wrench({ wrench, label, words, scale }: WrenchDrawingProps & { scale: number }) {
+  const { knurl, fill } = useKnurl()
+  const at = wrenchStations(wrench)
+  const y = 21 * scale
+  const x = (mm: number) => px(mm * scale)
+  const up = (mm: number) => px(y - mm * scale)
+  const width = at.gripTo * scale + 6
+  const dimensionAt = y + 26 * scale
+  const height = dimensionAt + 26
+  const pen = { stroke: 'var(--ink)', strokeWidth: scale > 2 ? 1.5 : 1.2, strokeLinejoin: 'round' } as const
+  const thin = { ...pen, strokeWidth: pen.strokeWidth * 0.55 }
   const hexagon = Array.from({ length: 6 }, (_, i) => {
-    const angle = (i * Math.PI) / 3
-    return `${px(nut + 19 * Math.cos(angle))},${px(y + 19 * Math.sin(angle))}`
+    const turn = (i * Math.PI) / 3 + 0.12
+    return `${x(at.nut + 7.4 * Math.cos(turn))},${px(y + 7.4 * scale * Math.sin(turn))}`
   }).join(' ')
-  const line = { stroke: 'var(--ink)', strokeWidth: 1.5 }
+  const grip = `M${x(at.gripFrom)} ${up(10.5)}H${x(at.gripTo - 6)}Q${x(at.gripTo)} ${up(10.5)} ${x(at.gripTo)} ${up(4)}V${up(-4)}Q${x(at.gripTo)} ${up(-10.5)} ${x(at.gripTo - 6)} ${up(-10.5)}H${x(at.gripFrom)}Z`
   return (
-    <svg width={width} height={152} viewBox={`0 0 ${px(width)} 152`} role="img" aria-label={label}>
-      {wrench.adapterLength > 0 && (
+    <svg
+      width={px(width)}
+      height={px(height)}
+      viewBox={`0 0 ${px(width)} ${px(height)}`}
+      overflow="visible"
+      role="img"
+      aria-label={label}
+    >
+      <defs>{knurl}</defs>
+      <circle cx={x(at.nut)} cy={px(y)} r={x(20)} fill="var(--alloy)" fillOpacity={0.7} {...pen} />
+      {at.adapter && (
         <>
-          <circle cx={nut} cy={y} r={48} fill="var(--alloy)" {...line} strokeWidth={1} />
-          <path d={`M${nut} ${y - 14}H${px(square)}v28H${nut}z`} fill="var(--steel)" {...line} />
+          <circle cx={x(at.nut)} cy={px(y)} r={x(12.5)} fill="none" {...thin} />
+          <path d={`M${x(at.nut)} ${up(6.6)}H${x(at.square)}V${up(-6.6)}H${x(at.nut)}z`} fill="var(--steel)" {...pen} />
+          <circle cx={x(at.nut)} cy={px(y)} r={x(11.5)} fill="var(--steel)" {...pen} />
+          <polygon points={hexagon} fill="var(--paper)" {...pen} />
+          <circle cx={x(at.nut)} cy={px(y)} r={x(3.6)} fill="var(--steel)" {...pen} />
         </>
       )}
-      <circle cx={nut} cy={y} r={30} fill="var(--steel)" {...line} />
-      <polygon points={hexagon} fill="var(--paper)" {...line} />
-      <circle cx={nut} cy={y} r={8} fill="var(--steel)" {...line} />
       <path
-        d={`M${px(square)} ${y - 16}l80 -5H${px(grip - 190)}v42H${px(square + 80)}l-80 -5z`}
+        d={`M${x(at.square + 14)} ${up(7)}L${x(at.square + 34)} ${up(8.5)}H${x(at.windowFrom)}V${up(-8.5)}H${x(at.square + 34)}L${x(at.square + 14)} ${up(-7)}z`}
         fill="var(--steel)"
-        {...line}
+        {...pen}
       />
-      <circle cx={px(square)} cy={y} r={38} fill="var(--steel)" {...line} />
-      <circle cx={px(square)} cy={y} r={27} fill="none" {...line} strokeWidth={0.8} />
-      <rect x={px(square - 11)} y={y - 11} width={22} height={22} fill="var(--paper)" {...line} />
-      <rect x={px(grip - 190)} y={y - head} width={86} height={46} fill="var(--leaf)" {...line} />
+      <circle cx={x(at.square)} cy={px(y)} r={x(15.5)} fill="var(--steel)" {...pen} />
+      <circle cx={x(at.square)} cy={px(y)} r={x(11)} fill="none" {...thin} />
       <path
-        d={Array.from({ length: 9 }, (_, i) => `M${px(grip - 182 + i * 8.6)} ${y - head}v${i % 4 ? 9 : 16}`).join('')}
-        {...line}
-        strokeWidth={0.8}
+        d={`M${x(at.square - 4.2)} ${up(4.2)}H${x(at.square + 4.2)}V${up(-4.2)}H${x(at.square - 4.2)}z`}
+        fill="var(--paper)"
+        {...pen}
       />
-      <path d={`M${px(grip - 147)} ${y + 15}l-8 -16h16z`} fill="var(--hand)" />
-      <rect x={px(grip - 104)} y={y - 25} width={220} height={50} rx={10} fill="var(--alloy)" {...line} />
-      <path d={`M4 ${y}H${px(width - 4)}`} {...line} strokeWidth={0.6} strokeDasharray="14 4 2 4" />
-      <path d={`M${px(grip)} ${y - 36}v72`} {...line} strokeWidth={1} />
-      <Dimension from={square} to={grip} words={words.length} />
-      {wrench.adapterLength > 0 && <Dimension from={nut} to={square} words={words.adapter} />}
+      <path
+        d={`M${x(at.windowFrom)} ${up(9.5)}H${x(at.gripFrom)}V${up(-9.5)}H${x(at.windowFrom)}z`}
+        fill="var(--leaf)"
+        {...pen}
+      />
+      {Array.from({ length: 11 }, (_, i) => at.windowFrom + 4 + i * 2.7).map((tick, i) => (
+        <path key={tick} d={`M${x(tick)} ${up(9.5)}v${x(i % 5 ? 4 : 7)}`} {...pen} strokeWidth={i % 5 ? 0.8 : 1.3} />
+      ))}
+      <path d={`M${x(at.windowFrom + 17.5)} ${up(-9.5)}l${x(-3)} ${x(-7)}h${x(6)}z`} fill="var(--hand)" />
+      <path d={grip} fill="var(--alloy)" {...pen} />
+      <path d={grip} fill={fill} />
+      <path d={`M${x(at.hand)} ${up(10.2)}V${up(-10.2)}`} stroke="var(--paper)" strokeWidth={5} />
+      <path d={`M${x(at.hand)} ${up(15)}V${up(-15)}`} stroke="var(--ink)" strokeWidth={1.4} />
+      <path d={`M0 ${px(y)}H${px(width)}`} stroke="var(--ink)" strokeWidth={0.7} strokeDasharray="16 3 2.5 3" />
+      <Dimension
+        from={at.square * scale}
+        to={at.hand * scale}
+        above={y + 15 * scale}
+        at={dimensionAt}
+        words={words.length}
+      />
+      {at.adapter && (
+        <Dimension
+          from={at.nut * scale}
+          to={at.square * scale}
+          above={y + 16 * scale}
+          at={dimensionAt}
+          words={words.adapter}
+        />
+      )}
     </svg>
+  )
+}
+
+interface DimensionProps {
+  from: number
+  to: number
+  /** Where the thin lines begin, at the part [px]. */
+  above: number
+  at: number
+  words: string
+}
+
+/** A dimension line with slender filled arrows; a short one keeps its arrows small. */
+function Dimension({ from, to, above, at, words }: DimensionProps) {
+  const head = Math.min(9, (to - from) / 3)
+  return (
+    <>
+      <path
+        d={`M${px(from)} ${px(above)}V${px(at + 7)}M${px(to)} ${px(above)}V${px(at + 7)}M${px(from)} ${px(at)}H${px(to)}`}
+        stroke="var(--ink)"
+        strokeWidth={0.8}
+        fill="none"
+      />
+      <path
+        d={`M${px(from)} ${px(at)}l${px(head)} -2.2v4.4zM${px(to)} ${px(at)}l${px(-head)} -2.2v4.4z`}
+        fill="var(--ink)"
+      />
+      <Lettering x={px((from + to) / 2)} y={px(at + 20)} fontSize={16} textAnchor="middle">
+        {words}
+      </Lettering>
+    </>
   )
 }
