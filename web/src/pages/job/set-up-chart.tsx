@@ -3,13 +3,54 @@ import { springCurve } from '@legwork/engine'
 import { say } from '@legwork/trade'
 import { useMemo, useState } from 'react'
 import { ForceStroke } from '../../charts/force-stroke.tsx'
-import { ForkCutaway } from '../../cutaway/fork-cutaway.tsx'
+import { chamberFigures } from '../../cutaway/chamber-figures.ts'
+import { type CutawayWords, ForkCutaway } from '../../cutaway/fork-cutaway.tsx'
 import { forkOfSheet } from '../../cutaway/fork-of-sheet.ts'
+import type { ForkParameters } from '../../cutaway/fork-parameters.ts'
+import { measureFor, shown } from '../../figures/shown.ts'
+import { useMeasures } from '../../figures/world.tsx'
 import { useShownText } from './readings.tsx'
 import { airSpringOf, type StartInputs } from './start-pressure.ts'
 
+/** Pressure and volume of each chamber, where they act. */
+function useCutawayWords(): (fork: ForkParameters) => CutawayWords | null {
+  const person = useMeasures()
+  return (fork) => {
+    const figures = chamberFigures(fork)
+    if (!figures) return null
+    const of = (kind: 'pressure' | 'volume' | 'force', value: number) => {
+      const { number, unit } = shown(value, measureFor(kind, person))
+      return { value: number, unit }
+    }
+    const force = (value: number) => Object.values(of('force', value)).join(' ')
+    const chamber = ({ pressure, volume }: { pressure: number; volume: number }) => [
+      of('pressure', pressure),
+      of('volume', volume),
+    ]
+    const { positive, negative } = figures
+    const { left, right } = fork.legs
+    return {
+      leftLeg: say('set-up.leg.left'),
+      rightLeg: say('set-up.leg.right'),
+      down: say('set-up.down'),
+      callouts: {
+        bath: {
+          figures: [of('volume', left.oil)],
+          words:
+            left.oil === right.oil
+              ? say('set-up.bath.each')
+              : say('set-up.bath.left', { right: Object.values(of('volume', right.oil)).join(' ') }),
+        },
+        negative: { figures: chamber(negative), words: say('set-up.negative', { force: force(negative.force) }) },
+        positive: { figures: chamber(positive), words: say('set-up.positive', { force: force(positive.force) }) },
+      },
+    }
+  }
+}
+
 export function SetUpChart({ inputs, pressure, load }: { inputs: StartInputs; pressure: number; load: number }) {
   const text = useShownText()
+  const wordsOf = useCutawayWords()
   const spring = useMemo(() => airSpringOf(inputs.sheet, inputs.spacers), [inputs.sheet, inputs.spacers])
   const sag = inputs.sag * spring.stroke
   const [stroke, setStroke] = useState(sag)
@@ -24,11 +65,13 @@ export function SetUpChart({ inputs, pressure, load }: { inputs: StartInputs; pr
   )
   const newton = (value: number) => String(Math.round(value))
   const fork = forkOfSheet(inputs.sheet, { spacers: inputs.spacers, stroke, pressure, ambient, ring: stroke })
+  const words = fork && wordsOf(fork)
   return (
     <div className="set-up-drawings">
       {fork && (
         <ForkCutaway
           fork={fork}
+          {...(words ? { words } : {})}
           label={say('set-up.cutaway', { stroke: text(stroke, 'm'), pressure: text(fork.pressures.positive, 'Pa') })}
         />
       )}

@@ -6,6 +6,7 @@ import { SideHead } from '../../ui/ledger.tsx'
 import { Shown } from './readings.tsx'
 import { sheetField } from './sheet-fields.ts'
 import { SheetFillIn } from './sheet-fill-in.tsx'
+import './plan.css'
 
 function ValueCell({
   name,

@@ -4,6 +4,7 @@ import { Choice } from '../../ui/choice.tsx'
 import { SideHead } from '../../ui/ledger.tsx'
 import { useJobView, useWriting } from './job-view.tsx'
 import { Refused } from './refused.tsx'
+import './look-over.css'
 
 export const signs = ['S03', 'S06', 'S15', 'S16', 'S17', 'S19', 'S20', 'S23'] as const
 export type SignId = (typeof signs)[number]

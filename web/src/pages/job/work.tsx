@@ -27,6 +27,7 @@ import {
   type TickDraft,
   tickBody,
 } from './ticking.ts'
+import './work.css'
 
 const placeName = (place: Place): string => (isLeg(place) ? say(`leg.${place}.title`) : say('work.tick.once'))
 
@@ -155,14 +156,16 @@ function Step({ index, setIndex }: { index: number; setIndex: (index: number) =>
       />
       <header>
         <h1>{say(`step.${step.step}`)}</h1>
-        <p className="note">{say(`step.${step.step}.note`)}</p>
         <p className="minutes">
           <b translate="no">{state.minutesDone}</b> {say('work.of-minutes', { n: state.minutesPlanned })}
         </p>
+        <div className="lines">
+          <p className="note">{say(`step.${step.step}.note`)}</p>
+          <p className="book caution">
+            <SafetySign sign="warning" size={28} /> <b>{say('work.caution')}</b> {say(`step.${step.step}.caution`)}
+          </p>
+        </div>
       </header>
-      <p className="book caution">
-        <SafetySign sign="warning" size={28} /> <b>{say('work.caution')}</b> {say(`step.${step.step}.caution`)}
-      </p>
       <div className="figures" data-measures={measures.pressure}>
         <StepDrawing figure={figure} drained={words.figure === 'drained'} />
       </div>
