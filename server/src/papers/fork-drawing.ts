@@ -35,7 +35,11 @@ export function drawFork(paper: Paper, fork: ForkDrawing, damperAxis: number, sp
   const end = own.floor + fork.stroke + own.clearance
   const lip = end + own.overlap
   const crown = lip + fork.freeLength
-  const top = crown + own.crown
+  const chambers = fork.negativeLength + own.piston + fork.positiveLength
+  const top = Math.max(crown + own.crown, end + own.pocket + own.head + chambers + 14)
+  // A short air spring stands higher in the stanchion, its cap still in the crown.
+  const cap = Math.max(end + own.pocket + own.head + chambers, crown - 12)
+  const springHead = cap - chambers - own.head
   const scale = (rightEdge - leftEdge) / top
   const x = (u: number) => leftEdge + u * scale
   const [outer, inner, rod] = [fork.stanchion / 2, fork.bore / 2, fork.shaft / 2]
@@ -77,7 +81,7 @@ export function drawFork(paper: Paper, fork: ForkDrawing, damperAxis: number, sp
     }
   }
 
-  const leg = (axis: number, insides: () => void): void => {
+  const leg = (axis: number, head: number, capFace: number, insides: () => void): void => {
     const ring = (half: readonly Point[], look: 'fore' | 'back', line: number) =>
       drawHatched(
         doc,
@@ -129,18 +133,18 @@ export function drawFork(paper: Paper, fork: ForkDrawing, damperAxis: number, sp
     black(lip - 16, lip - 11, outer + 0.4, outer + 3)
     ring(
       [
-        [end + own.pocket, rod],
-        [end + own.pocket, inner],
-        [end + own.pocket + own.head, inner],
-        [end + own.pocket + own.head, rod],
+        [head, rod],
+        [head, inner],
+        [head + own.head, inner],
+        [head + own.head, rod],
       ],
       'back',
       0.8,
     )
     ring(
       [
-        [top - 22, 0],
-        [top - 22, inner],
+        [capFace, 0],
+        [capFace, inner],
         [top + 4, inner],
         [top + 4, 0],
       ],
@@ -179,20 +183,20 @@ export function drawFork(paper: Paper, fork: ForkDrawing, damperAxis: number, sp
   }
 
   between()
-  const headTo = end + own.pocket + own.head
-  leg(damperAxis, () => {
+  const damperHead = end + own.pocket
+  const headTo = damperHead + own.head
+  leg(damperAxis, damperHead, top - 22, () => {
     rodTo(damperAxis, headTo + 40, 4)
     block(damperAxis, headTo + 30, headTo + 44, inner - 0.5, 'fore')
     plain(damperAxis, -16, -4, 8)
     plain(damperAxis, top + 4, top + 11, 12)
   })
-  // A short air spring stands higher in the stanchion; its cap stays where it is.
-  const piston = Math.min(headTo + fork.negativeLength, top - 40)
-  leg(springAxis, () => {
+  const piston = springHead + own.head + fork.negativeLength
+  leg(springAxis, springHead, cap, () => {
     rodTo(springAxis, piston, rod)
     block(springAxis, piston, piston + own.piston, inner - 0.5, 'fore')
     for (let n = 0; n < fork.spacers; n += 1)
-      block(springAxis, top - 22 - (n + 1) * fork.spacerLength, top - 22 - n * fork.spacerLength - 1, inner - 2, 'fore')
+      block(springAxis, cap - (n + 1) * fork.spacerLength, cap - n * fork.spacerLength - 1, inner - 2, 'fore')
     plain(springAxis, -10, -4, 6)
     plain(springAxis, top + 4, top + 12, 4)
     if (fork.sag !== null)
@@ -201,7 +205,7 @@ export function drawFork(paper: Paper, fork: ForkDrawing, damperAxis: number, sp
   const below = springAxis + outer * scale
   return {
     valve: [x(top + 8), springAxis],
-    spacers: [x(top - 22 - (Math.max(1, fork.spacers) * fork.spacerLength) / 2), springAxis - (inner / 2) * scale],
+    spacers: [x(cap - (Math.max(1, fork.spacers) * fork.spacerLength) / 2), springAxis - (inner / 2) * scale],
     rebound: [x(-10), damperAxis + 8 * scale],
     compression: [x(top + 8), damperAxis - 12 * scale],
     wiper: [x(lip), below],

@@ -172,6 +172,7 @@ function drawCutOff(paper: Paper, page: HandOverPage): void {
   paper.text(big, clip(paper, big, pressure?.figure ?? say('paper.no-pressure'), 142), x + 14, y + 30)
   const others = page.settings.filter((setting) => setting.place !== 'pressure')
   const words = [
+    ...(pressure?.detail ? [pressure.detail] : []),
     ...others.map(({ place, figure }) => say(`paper.short.${place}`, { figure })),
     `${page.job}, ${page.date}`,
   ].join(', ')

@@ -5,6 +5,9 @@ type Piece = { ink: Ink; text: string }
 export type Rich = readonly Piece[]
 export type Line = { pieces: Piece[]; width: number }
 
+// A figure and its measure are joined by a no-break space and stay on one line.
+const breakAfter = /(?<=[^\S\u00a0\u202f])/u
+
 /**
  * Breaks text at spaces into lines no wider than `width`; a word wider than the line is cut, never clipped.
  * `limit` keeps that many lines and ends the last one with an ellipsis.
@@ -12,7 +15,7 @@ export type Line = { pieces: Piece[]; width: number }
 export function wrap(paper: Paper, rich: Rich, width: number, limit = Number.POSITIVE_INFINITY): Line[] {
   const lines: Line[] = [{ pieces: [], width: 0 }]
   for (const piece of rich) {
-    for (const word of piece.text.split(/(?<=\s)/u)) {
+    for (const word of piece.text.split(breakAfter)) {
       for (const part of cut(paper, piece.ink, word, width)) put(paper, lines, { ink: piece.ink, text: part }, width)
     }
   }
