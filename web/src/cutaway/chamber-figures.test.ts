@@ -1,0 +1,41 @@
+import { expect, it } from 'vitest'
+import { chamberFigures } from './chamber-figures.ts'
+import type { ForkParameters } from './fork-parameters.ts'
+import { forkShapes } from './fork-shapes.ts'
+import { volumeOf } from './shape.ts'
+
+/** Invented, plausible. */
+const fork = (stroke: number): ForkParameters => ({
+  stanchion: 0.035,
+  travel: 0.15,
+  stroke,
+  spring: {
+    kind: 'air',
+    bore: 0.032,
+    shaft: 0.01,
+    positiveVolume: 197e-6,
+    negative: { kind: 'air', volume: 31e-6 },
+    spacers: 1,
+    spacerVolume: 10e-6,
+  },
+  legs: { left: { oil: 1e-5, volume: 205e-6, rod: 0.01 }, right: { oil: 1e-5, volume: 205e-6, rod: 0.01 } },
+  pressures: { positive: 7e5, negative: 3e5, left: 0, right: 0 },
+})
+
+it.each([0, 0.03, 0.15])('the volumes written at stroke %f are the volumes drawn there', (stroke) => {
+  const figures = chamberFigures(fork(stroke))
+  const shapes = forkShapes(fork(stroke))
+  expect(volumeOf(shapes, 'chamber.positive') / (figures?.positive.volume ?? 0)).toBeCloseTo(1, 3)
+  expect(volumeOf(shapes, 'chamber.negative') / (figures?.negative.volume ?? 0)).toBeCloseTo(1, 3)
+})
+
+// Hand calculation: 7e5 Pa · π/4·(32 mm)² = 563 N; 3e5 Pa · π/4·(32² − 10²) mm² = 217.7 N.
+it('forces are pressure times area', () => {
+  const figures = chamberFigures(fork(0))
+  expect(figures?.positive.force).toBeCloseTo(563, 0)
+  expect(figures?.negative.force).toBeCloseTo(217.7, 1)
+})
+
+it('a coil has no chambers', () => {
+  expect(chamberFigures({ ...fork(0), spring: { kind: 'coil', bore: 0.032, shaft: 0.01 } })).toBeNull()
+})
