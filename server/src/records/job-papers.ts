@@ -275,8 +275,9 @@ export function handOverPageOf(job: JobOnPaper): HandOverPage {
     holdsAir: null,
     next,
     beforeYouRide: [
-      say('paper.check.axle'),
-      say('paper.check.brake'),
+      ...(sheet?.kind.startsWith('shock')
+        ? [say('paper.check.shock-bolts'), say('paper.check.shock-clear')]
+        : [say('paper.check.axle'), say('paper.check.brake')]),
       ...(setting ? [say('paper.check.pressure', { pressure: pressureIn(job, setting.pressure) })] : []),
     ],
     declined: (plan?.declined ?? []).filter(isServiceId).map((service) => say(`service.${service}`)),
