@@ -64,3 +64,10 @@ test('the label has no name of the rider on it', async () => {
   const label = ask('pdftotext', (await paper(25, 'label.pdf')).rawPayload, '-')
   expect(label).toContain('J25')
 })
+
+test('a shock is handed over with checks of a shock, not of a fork', async () => {
+  // J18 of the demo's paper book is an air shock.
+  const text = ask('pdftotext', (await paper(18, 'hand-over.pdf')).rawPayload, '-')
+  expect(text).toContain('Both bolts of the shock')
+  expect(text).not.toContain('wheel square in the fork')
+})
