@@ -26,7 +26,7 @@ const foreign = all.filter(([name]) => !name.startsWith('@legwork/'))
 
 /** Rows `| name | where | reason |` of the page. */
 const page = readFileSync(`${root}docs/dependencies.md`, 'utf8')
-const rows = [...page.matchAll(/^\| `([^`]+)` \| ([^|]*) \| ([^|]*) \|$/gm)]
+const rows = [...page.matchAll(/^\| `([^`]+)` +\| ([^|]*?) *\| ([^|]*?) *\|$/gm)]
 
 describe('docs/dependencies.md', () => {
   it('names every package of every package.json, and no other', () => {

@@ -4,7 +4,8 @@ import { px } from '../charts/number-text.ts'
 import { type CalloutPart, type CalloutPlace, calloutPlaces, wordsAcross } from './callout-places.ts'
 import { legGap } from './chassis.ts'
 import type { ForkParameters } from './fork-parameters.ts'
-import { type ForkView, forkShapes } from './fork-shapes.ts'
+import { type ForkView, forkShapes, ringFrom } from './fork-shapes.ts'
+import { forkStations } from './fork-stations.ts'
 import type { FlatShape, Hatching, LineShape, Look, Point, RevolvedShape, Shape } from './shape.ts'
 import './cutaway.css'
 
@@ -154,6 +155,13 @@ const mirrored = (u: number, r: number, axis: number): Point[] => [
   [u, axis - r],
   [u, axis + r],
 ]
+
+/** Where strokes 0 and full stand in the width of the drawing (0 … 1): a chart under it takes them for its axis. */
+export function strokeAxisOf(fork: ForkParameters): { from: number; to: number } {
+  const { x, width } = extent(forkShapes(fork), true)
+  const zero = ringFrom(forkStations(fork), 0)
+  return { from: (zero - x) / width, to: (zero + fork.travel * 1e3 - x) / width }
+}
 
 /** A line from the words to a dot inside their part. */
 function Leader({ place }: { place: CalloutPlace }) {

@@ -34,9 +34,12 @@ export function forkShapes(fork: ForkParameters, view: ForkView = 'both-legs'): 
   ]
 }
 
+/** Where the ring lies that a stroke [m] has pushed there [mm along]. */
+export const ringFrom = (at: ForkStations, stroke: number): number => at.lip + wiperReach + stroke * 1e3
+
 function ring(fork: ForkParameters, at: ForkStations): Shape[] {
   if (fork.ring === undefined || fork.ring === null) return []
-  const from = at.lip + wiperReach + fork.ring * 1e3
+  const from = ringFrom(at, fork.ring)
   const look = { material: 'hand', outline: 'none' } as const
   return [partsOf('left', 0).ring('ring', from, from + 2.7, at.outerRadius, at.outerRadius + 2.9, look)]
 }

@@ -1,8 +1,9 @@
 /** Force over the stroke, slow and fast from sag, with the load and the wanted sag. */
 import { springCurve } from '@legwork/engine'
 import { say } from '@legwork/trade'
-import { useMemo, useState } from 'react'
+import { type ReactNode, useMemo, useState } from 'react'
 import { ForceStroke } from '../../charts/force-stroke.tsx'
+import { useOwnWidth } from '../../charts/use-own-width.ts'
 import { chamberFigures } from '../../cutaway/chamber-figures.ts'
 import { type CutawayWords, ForkCutaway } from '../../cutaway/fork-cutaway.tsx'
 import { forkOfSheet } from '../../cutaway/fork-of-sheet.ts'
@@ -11,6 +12,7 @@ import { measureFor, shown } from '../../figures/shown.ts'
 import { useMeasures } from '../../figures/world.tsx'
 import { useShownText } from './readings.tsx'
 import { airSpringOf, type StartInputs } from './start-pressure.ts'
+import './set-up.css'
 
 /** Pressure and volume of each chamber, where they act. */
 function useCutawayWords(): (fork: ForkParameters) => CutawayWords | null {
@@ -48,7 +50,30 @@ function useCutawayWords(): (fork: ForkParameters) => CutawayWords | null {
   }
 }
 
-export function SetUpChart({ inputs, pressure, load }: { inputs: StartInputs; pressure: number; load: number }) {
+/** Under the drawing, so far right that the stroke axis is the stanchion's; alone on a narrow page. */
+function chartPlace(fork: ForkParameters | null, width: number) {
+  if (!fork || width < 800) return { width: Math.min(width, 520) }
+  const axis = strokeAxisOf(fork)
+  const [left, height] = [14, 340]
+  return {
+    width: Math.round(width * (1 - axis.from) + left),
+    height,
+    plot: { left, width: width * (axis.to - axis.from), top: 14, height: height - 70 },
+  }
+}
+
+export function SetUpChart({
+  inputs,
+  pressure,
+  load,
+  children,
+}: {
+  inputs: StartInputs
+  pressure: number
+  load: number
+  children: ReactNode
+}) {
+  const [place, width] = useOwnWidth(876)
   const text = useShownText()
   const wordsOf = useCutawayWords()
   const spring = useMemo(() => airSpringOf(inputs.sheet, inputs.spacers), [inputs.sheet, inputs.spacers])
@@ -67,7 +92,7 @@ export function SetUpChart({ inputs, pressure, load }: { inputs: StartInputs; pr
   const fork = forkOfSheet(inputs.sheet, { spacers: inputs.spacers, stroke, pressure, ambient, ring: stroke })
   const words = fork && wordsOf(fork)
   return (
-    <div className="set-up-drawings">
+    <div className="set-up-drawings" ref={place}>
       {fork && (
         <ForkCutaway
           fork={fork}
@@ -75,7 +100,9 @@ export function SetUpChart({ inputs, pressure, load }: { inputs: StartInputs; pr
           label={say('set-up.cutaway', { stroke: text(stroke, 'm'), pressure: text(fork.pressures.positive, 'Pa') })}
         />
       )}
+      {children}
       <ForceStroke
+        {...chartPlace(fork, width)}
         fullStroke={spring.stroke}
         slow={slow.points}
         fast={fast.points.filter((point) => point.stroke >= sag)}

@@ -118,8 +118,8 @@ function Start({
   }
   return (
     <>
-      <div className="two-columns set-up">
-        <div>
+      <SetUpChart inputs={inputs} pressure={pressure} load={worked.load}>
+        <div className="start-with">
           <Figure
             label={say('set-up.start-with')}
             value={pressure}
@@ -168,8 +168,7 @@ function Start({
           )}
         </div>
         <WhereFrom inputs={inputs} pressure={pressure} load={worked.load} lowerForce={worked.lowerForce} />
-      </div>
-      <SetUpChart inputs={inputs} pressure={pressure} load={worked.load} />
+      </SetUpChart>
       <div className="steppers">
         <Stepper
           label={say('set-up.control.pressure')}

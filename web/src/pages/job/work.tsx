@@ -2,6 +2,7 @@
 import { isStepId, type Leg, procedureSteps, type StepState, say, sayMessage } from '@legwork/trade'
 import { useEffect, useState } from 'react'
 import { StepRuler } from '../../charts/step-ruler.tsx'
+import { useOwnWidth } from '../../charts/use-own-width.ts'
 import { useMeasures } from '../../figures/world.tsx'
 import { SafetySign } from '../../marks/safety-sign.tsx'
 import { Button, LinkButton, ShutButton } from '../../ui/button.tsx'
@@ -112,6 +113,7 @@ function Step({ index, setIndex }: { index: number; setIndex: (index: number) =>
   const [pickedWrench, pickWrench] = useState<string | null>(null)
   const pumps = pumpsOf(instruments)
   const [pickedPump, pickPump] = useState<string | null>(null)
+  const [ruler, rulerWidth] = useOwnWidth(876)
   const step = state.steps[index]
   const tools: FigureTools = {
     wrenches: wrenchesOf(instruments),
@@ -150,10 +152,13 @@ function Step({ index, setIndex }: { index: number; setIndex: (index: number) =>
   const shutAct = place ? say('work.tick.first', { what: placeName(place) }) : ''
   return (
     <div className="work-step">
-      <StepRuler
-        states={state.steps.map((one, at) => (at === index ? 'now' : one.complete ? 'done' : 'to-come'))}
-        label={say('work.step-of', { n: index + 1, all: state.steps.length })}
-      />
+      <div ref={ruler}>
+        <StepRuler
+          width={rulerWidth - 8}
+          states={state.steps.map((one, at) => (at === index ? 'now' : one.complete ? 'done' : 'to-come'))}
+          label={say('work.step-of', { n: index + 1, all: state.steps.length })}
+        />
+      </div>
       <header>
         <h1>{say(`step.${step.step}`)}</h1>
         <p className="minutes">
