@@ -7,6 +7,8 @@ import { openSqliteFile } from './store/sqlite/sqlite-file.ts'
 export function lockFolder(folder: string): () => void {
   const file = openSqliteFile(join(folder, 'in-use.sqlite'))
   try {
+    // Whoever has it has it for as long as it runs: waiting would not help.
+    file.exec('PRAGMA busy_timeout = 0')
     file.exec('PRAGMA locking_mode = EXCLUSIVE')
     file.exec('BEGIN EXCLUSIVE')
   } catch {
