@@ -29,7 +29,7 @@ function BenchRow({ stream, state }: { stream: Stream; state: JobState }) {
   const now = chapterOrder.indexOf(state.next.chapter)
   const shut = state.stopped?.because ?? state.next.blocked?.because
   return (
-    <Row href={`/jobs/${encodeURIComponent(stream)}`} className="bench-row">
+    <Row href={`/jobs/${encodeURIComponent(stream)}`} className={state.stopped ? 'bench-row is-stopped' : 'bench-row'}>
       <div className="unit" translate="no">
         <b>{unit?.label}</b>
         <small>{unit?.description}</small>

@@ -174,6 +174,18 @@ function Step({ index, setIndex }: { index: number; setIndex: (index: number) =>
       <div className="figures" data-measures={measures.pressure}>
         <StepDrawing figure={figure} drained={words.figure === 'drained'} />
       </div>
+      <div className="places-row">
+        {placesOf(step).map((one) => (
+          <PlaceTick
+            key={one}
+            step={step}
+            place={one}
+            draft={draft}
+            setDraft={setDraft}
+            onTick={(at) => void tick(at)}
+          />
+        ))}
+      </div>
       {figure.kind === 'torque' && tools.wrenches.length > 1 && (
         <Choice
           label={say('work.wrench')}
@@ -190,19 +202,8 @@ function Step({ index, setIndex }: { index: number; setIndex: (index: number) =>
           onChange={pickPump}
         />
       )}
-      <div className="places-row">
-        {placesOf(step).map((one) => (
-          <PlaceTick
-            key={one}
-            step={step}
-            place={one}
-            draft={draft}
-            setDraft={setDraft}
-            onTick={(at) => void tick(at)}
-          />
-        ))}
-      </div>
       <Refused refusal={refusal} />
+      <p className="book keys">{say('work.keys')}</p>
       <div className="work-bar">
         <Button
           kind="second"
@@ -238,7 +239,6 @@ function Step({ index, setIndex }: { index: number; setIndex: (index: number) =>
           </Button>
         )}
       </div>
-      <p className="book keys">{say('work.keys')}</p>
       {legAt(step) && null}
     </div>
   )
