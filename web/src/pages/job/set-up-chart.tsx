@@ -11,7 +11,7 @@ import type { ForkParameters } from '../../cutaway/fork-parameters.ts'
 import { measureFor, shown } from '../../figures/shown.ts'
 import { useMeasures } from '../../figures/world.tsx'
 import { useShownText } from './readings.tsx'
-import { airSpringOf, type StartInputs } from './start-pressure.ts'
+import { airSpringOf, loadDoubt, type StartInputs } from './start-pressure.ts'
 import './set-up.css'
 
 /** Pressure and volume of each chamber, where they act. */
@@ -88,6 +88,7 @@ export function SetUpChart({
   const at = slow.points.reduce((best, point) =>
     Math.abs(point.stroke - stroke) < Math.abs(best.stroke - stroke) ? point : best,
   )
+  const doubt = loadDoubt(inputs)
   const newton = (value: number) => String(Math.round(value))
   const fork = forkOfSheet(inputs.sheet, { spacers: inputs.spacers, stroke, pressure, ambient, ring: stroke })
   const words = fork && wordsOf(fork)
@@ -108,8 +109,8 @@ export function SetUpChart({
         fast={fast.points.filter((point) => point.stroke >= sag)}
         load={{
           force: load,
-          low: load * 0.95,
-          high: load * 1.05,
+          low: load - doubt,
+          high: load + doubt,
           value: newton(load),
           unit: 'N',
           words: say('set-up.row.load'),

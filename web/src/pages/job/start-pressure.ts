@@ -83,6 +83,17 @@ export function startPressure(inputs: StartInputs): StartPressure {
   return { pressure, band: [pressure - half, pressure + half], load, stroke, lowerForce, doubtOf }
 }
 
+/** Half of the load's 90 % band, from the same doubt of share and mass [N]. */
+export function loadDoubt(inputs: StartInputs): number {
+  const { riderMass, frontShare, frontMass, headAngle } = inputs
+  const loadOf = (mass: number, share: number): number =>
+    forkLoad({ riderMass: mass, frontShare: share, bikeFrontMass: frontMass, headAngle }).load
+  const load = loadOf(riderMass, frontShare)
+  const ofShare = loadOf(riderMass, frontShare + inputDoubt.share) - load
+  const ofMass = loadOf(riderMass + inputDoubt.mass, frontShare) - load
+  return ninetyPercent * Math.hypot(ofShare, ofMass)
+}
+
 export interface MeasuredSag {
   /** Where friction is out of it [m], and as a share of the stroke. */
   mean: number

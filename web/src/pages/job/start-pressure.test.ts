@@ -1,0 +1,83 @@
+import { demoDimensions, demoRiders, demoSheet, demoUnits } from '@legwork/trade'
+import { describe, expect, it } from 'vitest'
+import {
+  beforePump,
+  correctedBySag,
+  loadDoubt,
+  onTheTrail,
+  pumpShows,
+  type StartInputs,
+  startPressure,
+} from './start-pressure.ts'
+
+const psi = 6894.757293168
+
+/** Inputs of a demo fork (invented dimensions) under its own rider. */
+function inputsOf(key: string): StartInputs {
+  const unit = demoUnits.find((one) => one.key === key)
+  const rider = demoRiders.find((one) => one.key === unit?.rider)
+  if (!unit || rider?.frontShare == null) throw new Error(`no fork ${key}`)
+  const { sag, headAngle = 0, bikeFrontMass = 0 } = demoDimensions(key)
+  const sheet = demoSheet(unit, '01900000-0000-7000-8000-000000000001')
+  return {
+    sheet,
+    spacers: sheet.spacers?.value ?? 0,
+    riderMass: rider.mass,
+    frontShare: rider.frontShare,
+    frontMass: bikeFrontMass,
+    headAngle,
+    sag: sag / sheet.stroke.value,
+    ambient: 101_325,
+  }
+}
+
+describe('start pressure', () => {
+  it.each(['U01', 'U02', 'U03', 'U04', 'U05', 'U06', 'U09'])('of %s is the demo’s own within 1 psi', (key) => {
+    const { pressure } = startPressure(inputsOf(key))
+    expect(Math.abs(pressure - (demoDimensions(key).pressure ?? 0))).toBeLessThan(psi)
+  })
+
+  it('has a band that holds it, and most of it hangs on the share', () => {
+    const { pressure, band, doubtOf } = startPressure(inputsOf('U01'))
+    expect(band[0]).toBeLessThan(pressure)
+    expect(band[1]).toBeGreaterThan(pressure)
+    expect(doubtOf[0]?.input).toBe('share')
+    expect(doubtOf.reduce((sum, part) => sum + part.share, 0)).toBeCloseTo(1, 12)
+  })
+
+  // By hand: u² = (82·0.02)² + (0.42·1)², times g·sin 65° = 8.888 N/kg, times 1.645: 24.7 N.
+  it('doubts the load by what share and mass leave', () => {
+    expect(loadDoubt(inputsOf('U01'))).toBeCloseTo(
+      1.645 * 9.80665 * Math.sin((65 * Math.PI) / 180) * Math.hypot(1.64, 0.42),
+      6,
+    )
+  })
+})
+
+it('shows less on the pump than there was, and undoes it', () => {
+  const { sheet, spacers } = inputsOf('U01')
+  const pump = { id: '', name: 'P1', note: null, kind: 'pump', hoseVolume: 5e-6, offset: 0, resolution: psi } as const
+  // By hand: 88·187/(187 + 5) = 85.7 psi.
+  const shown = pumpShows(sheet, spacers, 88 * psi, pump)
+  expect(shown / psi).toBeCloseTo((88 * 187) / 192, 6)
+  expect(beforePump(sheet, spacers, shown, pump) / psi).toBeCloseTo(88, 9)
+})
+
+// By hand: (88 psi + 101 325 Pa)·285.15/293.15 − 83 000 Pa.
+it('carries the air to the trail', () => {
+  const there = onTheTrail(
+    88 * psi,
+    { temperature: 293.15, ambient: 101_325 },
+    { temperature: 285.15, ambient: 83_000 },
+  )
+  expect(there).toBeCloseTo(((88 * psi + 101_325) * 285.15) / 293.15 - 83_000, 3)
+})
+
+it('leaves the pressure where the measured sag is the wanted one', () => {
+  const { sheet, spacers, sag, ambient } = inputsOf('U01')
+  const { pressure } = startPressure(inputsOf('U01'))
+  const corrected = correctedBySag(sheet, { fromAbove: 0.027, fromBelow: 0.033, pressure, spacers, sag, ambient })
+  expect(corrected.mean).toBeCloseTo(0.03, 12)
+  expect(corrected.pressure).toBeCloseTo(pressure, 0)
+  expect(corrected.friction).toBeGreaterThan(0)
+})
