@@ -3,6 +3,9 @@ import { cpus, loadavg, release, totalmem, type } from 'node:os'
 
 const git = (...words: string[]) => execFileSync('git', words, { encoding: 'utf8' }).trim()
 
+/** Programs that wanted a processor in the last minute. */
+export const lastMinute = () => (loadavg()[0] ?? Number.NaN).toFixed(1)
+
 /** Lines that say where and on what the figures were taken. */
 export function machineLines(): string[] {
   const all = cpus()
@@ -11,9 +14,6 @@ export function machineLines(): string[] {
     git('status', '--porcelain', '--', 'engine', 'benchmarks') === '' ? '' : ', with changes not committed'
   return [
     `Machine: ${all.length} × ${all[0]?.model.trim() ?? 'unknown processor'}, ${memory} GiB, ${type()} ${release()}`,
-    `Load average when it began: ${loadavg()
-      .map((load) => load.toFixed(1))
-      .join(', ')} (above ${all.length} the machine was shared, and every figure is the slower for it)`,
     `Node ${process.versions.node}`,
     `Commit ${git('rev-parse', '--short', 'HEAD')}${changed}`,
   ]

@@ -3,7 +3,7 @@ import { writeFileSync } from 'node:fs'
 import { agreement } from './agreement.ts'
 import { inChromium } from './chromium.ts'
 import { batchTimings, engineTimings } from './engine-timings.ts'
-import { machineLines } from './machine.ts'
+import { lastMinute, machineLines } from './machine.ts'
 import { figures, growth, type Row } from './page.ts'
 import { askPeers, type PeerBatch } from './peers.ts'
 import { fork, loads } from './questions.ts'
@@ -28,10 +28,12 @@ const timingsOf = (batches: readonly PeerBatch[]) => batches.map(({ timing }) =>
 
 export async function bench(pageBundle: string): Promise<void> {
   const machine = machineLines()
+  const began = lastMinute()
   const node = engineTimings()
   const batches = batchTimings(counts)
   const browser = await inChromium(pageBundle)
   const peers = askPeers({ ...fork, batches: counts.map(loads) })
+  const ended = lastMinute()
   const difference = agreement(peers, counts)
   const count = at(counts, middle)
   const ours = each(at(batches, middle), count)
@@ -56,6 +58,10 @@ export async function bench(pageBundle: string): Promise<void> {
     ...[...machine, `Chromium ${browser.version}; Python ${python}, NumPy ${numpy}, SciPy ${scipy}`].map(
       (line) => `- ${line}`,
     ),
+    `- Load average of the last minute: ${began} when it began, ${ended} when it ended`,
+    '',
+    'Above the number of processors the machine was shared with other work. The programs are timed one after the other, so',
+    'such work may fall on one and not on the next: a ratio between a half and two then says nothing.',
     '',
     '## Figures',
     '',
