@@ -27,7 +27,10 @@ export const parts = {
       return suite('e2e')
     },
   },
-  store: { about: 'the store and the deliveries, on every database there is', run: () => suite('unit', ['server/src/store', 'server/src/app.test.ts']) },
+  store: {
+    about: 'the store and the deliveries, on every database there is',
+    run: () => suite('unit', ['server/src/store', 'server/src/app.test.ts']),
+  },
   kill: {
     about: 'the server killed while it is written to',
     run: async () => {
