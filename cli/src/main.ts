@@ -33,6 +33,15 @@ legwork
     process.exitCode = await runCalc({ name, lines, stdin, stdout, stderr })
   })
 
+legwork
+  .command('check')
+  .description('check the book of this computer while no server has it open')
+  .option('--rebuild', 'work everything that follows from the book out anew, and say what differed', false)
+  .action(async (options: { rebuild: boolean }) => {
+    const { check } = await import('./check.ts')
+    process.exitCode = await check(options)
+  })
+
 try {
   await legwork.parseAsync()
 } catch (error) {
