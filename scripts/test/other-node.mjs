@@ -69,7 +69,7 @@ export async function otherNode(version) {
     ['calc answers', await calculates(node)],
   ]
   for (const [what, held] of checks) process.stdout.write(`${held ? 'passed' : 'FAILED'}: Node ${version}, ${what}\n`)
-  const store = await suite('unit', ['server/src/store', 'server/src/app.test.ts'], { node })
+  const store = await suite('unit', ['server/src/store', 'server/src/app.test.ts', 'server/src/records'], { node })
   const passed = checks.filter(([, held]) => held).length
   return { passed: passed + store.passed, failed: checks.length - passed + store.failed }
 }
