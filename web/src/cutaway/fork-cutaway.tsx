@@ -236,7 +236,7 @@ export function ForkCutaway({ fork, view = 'both-legs', label, words }: ForkCuta
             >
               <dt>
                 {words.callouts[part].figures.map(({ value, unit }) => (
-                  <span key={unit}>
+                  <span key={unit} translate="no">
                     {value}
                     <small>{unit}</small>
                   </span>
