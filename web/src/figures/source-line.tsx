@@ -1,8 +1,8 @@
 import { type Source, say } from '@legwork/trade'
 import { type ReactNode, useState } from 'react'
+import { SourceMark } from '../marks/source-mark.tsx'
 import { Dialog } from '../ui/dialog.tsx'
 import { clock, day } from './moment.ts'
-import { SourceMark } from './source-mark.tsx'
 import { useFigureWorld } from './world.tsx'
 import './source-line.css'
 

@@ -3,6 +3,7 @@ export function GateMark({ open, size = 34 }: { open: boolean; size?: number }) 
   const height = open ? 38 : 28
   return (
     <svg
+      className="gate-mark"
       viewBox={`0 ${open ? 1 : 11} 40 ${height}`}
       width={size}
       height={(size * height) / 40}

@@ -1,3 +1,4 @@
+import type { SourceKind } from '@legwork/trade'
 import type { ReactElement } from 'react'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, it } from 'vitest'
@@ -6,10 +7,17 @@ import { GateMark } from './gate-mark.tsx'
 import { CameraIcon, MinusIcon, PencilIcon, PlusIcon, TickIcon } from './icon.tsx'
 import { Logo } from './logo.tsx'
 import { SafetySign, type Sign } from './safety-sign.tsx'
-import { type Source, SourceMark } from './source-mark.tsx'
+import { SourceMark } from './source-mark.tsx'
 import { type Verdict, VerdictMark } from './verdict-mark.tsx'
 
-const sources: Source[] = ['sheet', 'measured', 'worked-out', 'handbook', 'common-practice', 'rider']
+const sources: SourceKind[] = [
+  'makers-sheet',
+  'measured-here',
+  'worked-out',
+  'handbook',
+  'common-practice',
+  'rider-said',
+]
 const verdicts: Verdict[] = ['pass', 'watch', 'fail', 'cannot-tell']
 const signs: Sign[] = ['no-pump', 'prohibition', 'goggles', 'warning']
 
@@ -24,7 +32,7 @@ const marks: Record<string, ReactElement> = {
   minus: <MinusIcon />,
   camera: <CameraIcon />,
   pencil: <PencilIcon />,
-  ...Object.fromEntries(sources.map((source) => [`source-${source}`, <SourceMark key={source} source={source} />])),
+  ...Object.fromEntries(sources.map((source) => [`source-${source}`, <SourceMark key={source} kind={source} />])),
   ...Object.fromEntries(
     verdicts.map((verdict) => [`verdict-${verdict}`, <VerdictMark key={verdict} verdict={verdict} />]),
   ),

@@ -1,10 +1,10 @@
 import { chapterOrder, type JobState, type Stream, say, sayMessage } from '@legwork/trade'
 import { ChapterRule } from '../charts/chapter-rule.tsx'
 import { day } from '../figures/moment.ts'
+import { GateMark } from '../marks/gate-mark.tsx'
 import { SafetySign } from '../marks/safety-sign.tsx'
 import { useJobs, useNow, useRegisters, useStation } from '../offline/hooks.tsx'
 import { LinkButton } from '../ui/button.tsx'
-import { GateIcon } from '../ui/gate-icon.tsx'
 import { Row, SideHead } from '../ui/ledger.tsx'
 import { benchGroupOf, benchGroups } from './bench-groups.ts'
 import { ShopFrame } from './shop-frame.tsx'
@@ -51,7 +51,7 @@ function BenchRow({ stream, state }: { stream: Stream; state: JobState }) {
         <small className="book">
           {shut ? (
             <>
-              {!state.stopped && <GateIcon size={22} />} {sayMessage(shut)}
+              {!state.stopped && <GateMark open={false} size={22} />} {sayMessage(shut)}
             </>
           ) : (
             visit?.promised && say('bench.promised', { day: day(visit.promised) })

@@ -3,10 +3,10 @@ import { useState } from 'react'
 import { api, Refused } from '../api/client.ts'
 import { QuantityInput } from '../figures/quantity-input.tsx'
 import { plainMeasures } from '../figures/world.tsx'
+import { Logo } from '../marks/logo.tsx'
 import { joinWorkshop, openStation } from '../offline/joining.ts'
 import { Button } from '../ui/button.tsx'
 import { TextField } from '../ui/field.tsx'
-import { Mark } from '../ui/mark.tsx'
 import { TickBox } from '../ui/tick-box.tsx'
 import { StartDrawing } from './start-drawing.tsx'
 import './start.css'
@@ -140,7 +140,7 @@ export function StartPage() {
   return (
     <main className="start" aria-label={say('start.title')}>
       <header>
-        <Mark height={46} />
+        <Logo height={46} />
         <h1>{say('app.name')}</h1>
       </header>
       <p className="subtitle">{say('app.subtitle')}</p>

@@ -1,6 +1,6 @@
 import { type ReactNode, useId } from 'react'
 import { Link } from 'wouter'
-import { Arrow } from './arrow.tsx'
+import { ArrowLeft, ArrowRight } from '../marks/arrow-mark.tsx'
 import './button.css'
 
 /** `row` 48 px, `main` 64 px at the bottom of a page, `work` 88 px in Work, `way` 112 px on the first page. */
@@ -29,9 +29,9 @@ function Inside({ children, arrow, size }: Pick<Look, 'children' | 'arrow' | 'si
   const length = size === 'way' ? 64 : size === 'row' ? 32 : 44
   return (
     <>
-      {arrow === 'back' && <Arrow back length={length} />}
+      {arrow === 'back' && <ArrowLeft length={length} />}
       <span>{children}</span>
-      {arrow === 'forward' && <Arrow length={length} />}
+      {arrow === 'forward' && <ArrowRight length={length} />}
     </>
   )
 }

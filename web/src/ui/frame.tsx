@@ -1,6 +1,6 @@
 import { type ReactNode, useEffect, useId, useRef } from 'react'
 import { Link } from 'wouter'
-import { Mark } from './mark.tsx'
+import { Logo } from '../marks/logo.tsx'
 import { type EdgePlace, ThumbEdge } from './thumb-edge.tsx'
 import './frame.css'
 
@@ -26,7 +26,7 @@ export function TitleBlock({ home, cells }: TitleBlockProps) {
   return (
     <header className="title-block">
       <Link className="home" href={home.href}>
-        <Mark height={18} /> <span>{home.label}</span>
+        <Logo height={18} /> <span>{home.label}</span>
       </Link>
       {cells.map((cell, index) => {
         const inside = (

@@ -1,6 +1,6 @@
 import { say } from '@legwork/trade'
 import type { ReactNode } from 'react'
-import { GateIcon } from './gate-icon.tsx'
+import { GateMark } from '../marks/gate-mark.tsx'
 import './gate-note.css'
 
 interface GateNoteProps {
@@ -18,7 +18,7 @@ export function GateNote({ open, children, sign }: GateNoteProps) {
       {sign}
       <div>
         <p className="state">
-          <GateIcon open={open} size={30} /> <b>{open ? say('gate.open') : say('gate.blocked')}</b>
+          <GateMark open={open} size={30} /> <b>{open ? say('gate.open') : say('gate.blocked')}</b>
         </p>
         <p className="book">{children}</p>
       </div>

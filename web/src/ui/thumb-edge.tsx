@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import { Link } from 'wouter'
-import { GateIcon } from './gate-icon.tsx'
+import { GateMark } from '../marks/gate-mark.tsx'
 import './thumb-edge.css'
 
 export interface EdgePlace {
@@ -33,7 +33,7 @@ export function ThumbEdge({ label, of, places }: ThumbEdgeProps) {
               </i>
               <b>{place.name}</b>
               <small>
-                {place.state === 'shut' && <GateIcon size={20} />}
+                {place.state === 'shut' && <GateMark open={false} size={20} />}
                 <span className={place.kept}>{place.detail}</span>
               </small>
             </Link>

@@ -2,7 +2,7 @@
 import { type Source, say } from '@legwork/trade'
 import type { ReactNode } from 'react'
 import { QuantityText } from '../../figures/figure.tsx'
-import { SourceMark } from '../../figures/source-mark.tsx'
+import { SourceMark } from '../../marks/source-mark.tsx'
 import { SideHead, ValueRow } from '../../ui/ledger.tsx'
 import { useJobView } from './job-view.tsx'
 import { postureText } from './posture.ts'
