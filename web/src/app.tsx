@@ -7,7 +7,6 @@ import { StationProvider, useHands, useRegisters } from './offline/hooks.tsx'
 import { openStation } from './offline/joining.ts'
 import type { Station } from './offline/station.ts'
 import { Bench } from './pages/bench.tsx'
-import { CalculationPage, CalculationsPage } from './pages/calculations.tsx'
 import { HandsPage } from './pages/hands.tsx'
 import { NotHere } from './pages/not-here.tsx'
 import { RidersPage } from './pages/riders.tsx'
@@ -20,6 +19,14 @@ import { UnitPage, UnitsPage } from './pages/units.tsx'
 /** The pages of a job are a part of their own, loaded when a job is opened. */
 const JobPage = lazy(() => import('./pages/job/index.ts').then((part) => ({ default: part.JobPage })))
 const TakeInPage = lazy(() => import('./pages/job/index.ts').then((part) => ({ default: part.TakeInPage })))
+
+/** So are the calculations: the contract's registry is not needed on the Bench. */
+const CalculationsPage = lazy(() =>
+  import('./pages/calculations/index.ts').then((part) => ({ default: part.CalculationsPage })),
+)
+const CalculationPage = lazy(() =>
+  import('./pages/calculations/index.ts').then((part) => ({ default: part.CalculationPage })),
+)
 
 const queries = new QueryClient()
 

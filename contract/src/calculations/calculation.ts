@@ -3,7 +3,22 @@ import type { RefusalCode, RefusedField } from '@legwork/engine'
 import { Refusal } from '@legwork/engine'
 import { z } from 'zod'
 
-export type Group = 'Spring and load' | 'Air' | 'Leak' | 'Torque' | 'Oil' | 'Doubt'
+/** In the order of a list. */
+export const groups = [
+  'Spring and load',
+  'Air',
+  'Leak',
+  'Torque',
+  'Oil',
+  'Damping',
+  'Wear',
+  'Bench tests',
+  'Hours and life',
+  'Faults',
+  'Doubt',
+] as const
+
+export type Group = (typeof groups)[number]
 
 export interface Calculation {
   name: string

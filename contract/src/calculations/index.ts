@@ -11,7 +11,7 @@ import { springAndLoad } from './spring-and-load.ts'
 import { threads } from './threads.ts'
 import { torque } from './torque.ts'
 
-export { type Answer, type Calculation, describeCalculation } from './calculation.ts'
+export { type Answer, type Calculation, describeCalculation, type Group, groups } from './calculation.ts'
 
 const all: readonly Calculation[] = [
   ...springAndLoad,

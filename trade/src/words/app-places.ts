@@ -90,15 +90,6 @@ export const appPlaceWords = {
   'sheet.empty': 'empty',
   'sheet.not-here': 'This sheet is not on this station.',
 
-  'calc.title': 'Calculations',
-  'calc.input': 'What goes in, as JSON',
-  'calc.run': 'Work it out',
-  'calc.output': 'What comes out',
-  'calc.not-json': 'This is not JSON. Mend it and try again.',
-  'calc.refused': '{field} is {came}; it must be {allowed}. {next}',
-  'calc.example': 'Begins with its example.',
-  'calc.unknown': 'There is no such calculation.',
-
   'search.words': 'Unit, rider, label or job',
   'search.none': 'Nothing begins with these words.',
   'search.offline': 'Searching needs the network. Units and Riders are here without it.',

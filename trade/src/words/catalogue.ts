@@ -1,4 +1,6 @@
 /** Every text of the product, assembled from one file a subject. */
+import { appCalculationWords } from './app-calculations.ts'
+import { appFigureWords } from './app-figures.ts'
 import { appFrameWords } from './app-frame.ts'
 import { appHandOverWords } from './app-hand-over.ts'
 import { appJobWords } from './app-job.ts'
@@ -18,8 +20,10 @@ export const catalogue = {
   ...refusalWords,
   ...sheetWords,
   ...paperWords,
+  ...appFigureWords,
   ...appFrameWords,
   ...appPlaceWords,
+  ...appCalculationWords,
   ...appJobWords,
   ...appSetUpWords,
   ...appHandOverWords,

@@ -1,23 +1,9 @@
 import { calculations, runCalculation } from '@legwork/contract/calculations/index.ts'
 import { say } from '@legwork/trade'
 import { useState } from 'react'
-import { Button } from '../ui/button.tsx'
-import { TextField } from '../ui/field.tsx'
-import { Row } from '../ui/ledger.tsx'
-import { ShopFrame } from './shop-frame.tsx'
-
-export function CalculationsPage() {
-  return (
-    <ShopFrame place="calculations" title={say('calc.title')}>
-      <h1>{say('calc.title')}</h1>
-      {Object.values(calculations).map(({ name }) => (
-        <Row key={name} href={`/calculations/${name}`} className="list-row">
-          <b translate="no">{name}</b>
-        </Row>
-      ))}
-    </ShopFrame>
-  )
-}
+import { Button } from '../../ui/button.tsx'
+import { TextField } from '../../ui/field.tsx'
+import { ShopFrame } from '../shop-frame.tsx'
 
 type Outcome = { output: string } | { refused: readonly string[] }
 

@@ -1,0 +1,23 @@
+/** The Calculations pages: their list, the form of one, what came out. */
+export const appCalculationWords = {
+  'calc.title': 'Calculations',
+  'calc.about': 'Worked out on this tablet: no job and no network needed.',
+  'calc.group.Spring and load': 'Spring and load',
+  'calc.group.Air': 'Air',
+  'calc.group.Leak': 'Leak',
+  'calc.group.Torque': 'Torque',
+  'calc.group.Oil': 'Oil',
+  'calc.group.Damping': 'Damping',
+  'calc.group.Wear': 'Wear',
+  'calc.group.Bench tests': 'Bench tests',
+  'calc.group.Hours and life': 'Hours and life',
+  'calc.group.Faults': 'Faults',
+  'calc.group.Doubt': 'Doubt',
+  'calc.input': 'What goes in, as JSON',
+  'calc.run': 'Work it out',
+  'calc.output': 'What comes out',
+  'calc.not-json': 'This is not JSON. Mend it and try again.',
+  'calc.refused': '{field} is {came}; it must be {allowed}. {next}',
+  'calc.example': 'Begins with its example.',
+  'calc.unknown': 'There is no such calculation.',
+} as const

@@ -1,0 +1,3 @@
+/** The pages of the calculations: a part of their own, loaded when one is opened. */
+export { CalculationsPage } from './list.tsx'
+export { CalculationPage } from './page.tsx'
