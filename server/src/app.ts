@@ -14,6 +14,7 @@ import { demoRoute } from './routes/demo.ts'
 import { healthRoute } from './routes/health.ts'
 import { pagesRoutes } from './routes/pages.ts'
 import { papersRoutes } from './routes/papers.ts'
+import { photoRoutes } from './routes/photos.ts'
 import { workshopRoutes } from './routes/workshops.ts'
 import { useSamePlace } from './same-place.ts'
 import type { Server } from './server-parts.ts'
@@ -73,6 +74,7 @@ export async function buildApp(options: AppOptions): Promise<FastifyInstance> {
   bookRoutes(app, server)
   changesRoute(app, server)
   papersRoutes(app, server)
+  await photoRoutes(app, server)
   calcRoutes(app)
   demoRoute(app, server)
   app.get('/api/openapi.json', { config: { permission: 'open' }, schema: { hide: true } }, () => app.swagger())

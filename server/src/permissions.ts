@@ -5,6 +5,8 @@ export type Permission =
   | 'book.read'
   | 'book.write'
   | 'papers.read'
+  | 'photo.read'
+  | 'photo.write'
   | 'station.open'
   | 'workshop.open'
   | 'rider.erase'
@@ -15,6 +17,8 @@ export const permissions: readonly Permission[] = [
   'book.read',
   'book.write',
   'papers.read',
+  'photo.read',
+  'photo.write',
   'station.open',
   'workshop.open',
   'rider.erase',

@@ -14,6 +14,8 @@ export type ForkDrawing = {
   spacerLength: number
   spacers: number
   sag: number | null
+  /** Bath oil poured into each leg [mm³]; null where none is known. */
+  oil: { spring: number | null; damper: number | null }
 }
 
 /** Where the settings are set, in the units of the page. */
@@ -24,6 +26,7 @@ export type SettingPoints = {
   compression: Point
   wiper: Point
   ring: Point
+  oil: Point
 }
 
 // What no sheet gives: the drawing's own lengths [mm].
@@ -81,7 +84,21 @@ export function drawFork(paper: Paper, fork: ForkDrawing, damperAxis: number, sp
     }
   }
 
-  const leg = (axis: number, head: number, capFace: number, insides: () => void): void => {
+  // Broken strokes parallel to the surface, and the level as a line: down is left.
+  const bath = (axis: number, volume: number | null): number => {
+    const wall = outer + 1.2
+    const depth = (volume ?? 0) / (Math.PI * (wall ** 2 - rod ** 2))
+    if (depth === 0) return 0
+    for (let u = own.floor - 3; u < own.floor - 6 + depth; u += 3)
+      for (const side of [-1, 1])
+        paper.line([x(u), axis + side * (rod + 1) * scale], [x(u), axis + side * (wall - 1) * scale], 0.5, [4, 2])
+    const level = own.floor - 6 + depth
+    for (const side of [-1, 1])
+      paper.line([x(level), axis + side * rod * scale], [x(level), axis + side * wall * scale], 0.9)
+    return depth
+  }
+
+  const leg = (axis: number, head: number, capFace: number, oil: number | null, insides: () => void): void => {
     const ring = (half: readonly Point[], look: 'fore' | 'back', line: number) =>
       drawHatched(
         doc,
@@ -151,6 +168,7 @@ export function drawFork(paper: Paper, fork: ForkDrawing, damperAxis: number, sp
       'back',
       1,
     )
+    bath(axis, oil)
     insides()
     paper.line([x(-10), axis], [x(top + 12), axis], 0.4, [9, 3])
   }
@@ -185,14 +203,14 @@ export function drawFork(paper: Paper, fork: ForkDrawing, damperAxis: number, sp
   between()
   const damperHead = end + own.pocket
   const headTo = damperHead + own.head
-  leg(damperAxis, damperHead, top - 22, () => {
+  leg(damperAxis, damperHead, top - 22, fork.oil.damper, () => {
     rodTo(damperAxis, headTo + 40, 4)
     block(damperAxis, headTo + 30, headTo + 44, inner - 0.5, 'fore')
     plain(damperAxis, -16, -4, 8)
     plain(damperAxis, top + 4, top + 11, 12)
   })
   const piston = springHead + own.head + fork.negativeLength
-  leg(springAxis, springHead, cap, () => {
+  leg(springAxis, springHead, cap, fork.oil.spring, () => {
     rodTo(springAxis, piston, rod)
     block(springAxis, piston, piston + own.piston, inner - 0.5, 'fore')
     for (let n = 0; n < fork.spacers; n += 1)
@@ -210,6 +228,7 @@ export function drawFork(paper: Paper, fork: ForkDrawing, damperAxis: number, sp
     compression: [x(top + 8), damperAxis - 12 * scale],
     wiper: [x(lip), below],
     ring: [x(lip + (fork.sag ?? 0)), below],
+    oil: [x(own.floor), springAxis + ((outer + rod) / 2) * scale],
   }
 }
 

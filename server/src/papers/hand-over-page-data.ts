@@ -6,7 +6,7 @@ export type PageVerdict = 'pass' | 'watch' | 'fail' | 'cannot-tell'
 /** A figure as the person reads it (the caller formats it), with where it comes from. */
 export type PageFigure = {
   /** Where on the drawing it is set. */
-  place: 'pressure' | 'spacers' | 'rebound' | 'compression' | 'sag'
+  place: 'pressure' | 'spacers' | 'rebound' | 'compression' | 'sag' | 'bath-oil'
   name: string
   figure: string
   source: SourceKind
@@ -20,6 +20,8 @@ export type HandOverPage = {
   date: string
   handedOverBy: string
   rider: string | null
+  /** With kit. */
+  riderMass: string | null
   unit: string
   asked: string | null
   settings: PageFigure[]

@@ -9,6 +9,7 @@ const empty: HandOverPage = {
   date: '3 May',
   handedOverBy: 'Odalys',
   rider: null,
+  riderMass: null,
   unit: 'U01',
   asked: null,
   settings: [],

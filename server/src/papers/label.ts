@@ -1,3 +1,4 @@
+import { say } from '@legwork/trade'
 import encodeQR from 'qr'
 import { type Ink, openPaper } from './paper.ts'
 import { clip, drawLines, wrap } from './wrap.ts'
@@ -18,8 +19,8 @@ const book: Ink = { face: 'book', size: 13 }
 export function renderLabel(label: Label): Promise<Uint8Array> {
   const paper = openPaper({ title: `Label ${label.job}`, author: 'Legwork', width: 264.6, height: 113.4 })
   const big: Ink = { face: 'lettering-500', size: 19 }
-  paper.text(big, clip(paper, big, label.pressure ?? 'Pressure not set', 145), 8, 26)
-  const words = [...label.lines, `${label.job}, ${label.date}`, label.next ?? 'next service not worked out'].join('; ')
+  paper.text(big, clip(paper, big, label.pressure ?? say('paper.no-pressure'), 145), 8, 26)
+  const words = [...label.lines, `${label.job}, ${label.date}`, label.next ?? say('paper.label.no-next')].join('; ')
   drawLines(paper, wrap(paper, [{ ink: book, text: words }], 145, 4), 8, 46, 16)
   const rows = encodeQR(label.address, 'raw', { ecc: 'medium', border: 4 })
   const cell = 100 / rows.length

@@ -40,6 +40,10 @@ export function drawSettingsOnFork(paper: Paper, fork: ForkDrawing, settings: re
       arrow(paper, to, 438, -1)
       callout(paper, figure, Math.min(from, 430), 470, 'start', 26, 142)
     }
+    if (figure.place === 'bath-oil') {
+      lead(at.oil, [at.oil[0], 466], [at.oil[0] + 16, 466])
+      callout(paper, figure, at.oil[0] + 22, 472, 'start', 26, 260)
+    }
     if (figure.place === 'pressure') {
       lead(at.valve, [at.valve[0], 432])
       callout(paper, figure, 742, 474, 'end', 46, 156)

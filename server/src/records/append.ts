@@ -18,10 +18,9 @@ import { type JobBook, namedIn, readContext, readJobBook } from './job-book.ts'
 import { projectJob } from './project-job.ts'
 import { projectRegister } from './project-register.ts'
 import { writeRegister } from './registers.ts'
-import { entryOf, rowOf } from './rows.ts'
+import { rowOf } from './rows.ts'
+import { type EntryItem, isKind, nothing, seenBefore } from './seen-before.ts'
 import { Trouble } from './trouble.ts'
-
-type EntryItem = Extract<DeliveryItem, { is: 'entry' }>
 
 /** The state of one delivery while it is written. */
 interface Writing {
@@ -33,81 +32,8 @@ interface Writing {
   books: Map<Stream, JobBook>
 }
 
-const isKind = (kind: string): kind is EntryKind => kind in entryBodies
-
-function nothing(item: DeliveryItem, status: DeliveryResult['status']): DeliveryResult {
-  return {
-    id: item.id,
-    stationNo: item.stationNo,
-    status,
-    seq: null,
-    receivedAt: null,
-    overtook: null,
-    contested: null,
-    errors: [],
-  }
-}
-
 function wrong(field: string, code: string, came: string, allowed: string, next: string): FieldError {
   return { field, code, came, allowed, next }
-}
-
-/** An item whose number the book has already: the same again changes nothing, another content is an error. */
-async function seenBefore(writing: Writing, item: DeliveryItem): Promise<DeliveryResult> {
-  const { write, workshop, station } = writing
-  const refusal = await write
-    .selectFrom('refusal')
-    .selectAll()
-    .where('station', '=', station)
-    .where('station_no', '=', item.stationNo)
-    .executeTakeFirst()
-  // A refusal was written by this module as JSON of field errors.
-  if (refusal?.id === item.id)
-    return { ...nothing(item, 'refused'), errors: JSON.parse(refusal.errors) as FieldError[] }
-  if (item.is === 'register') {
-    const change = await write
-      .selectFrom('register_history')
-      .select('version')
-      .where('change_id', '=', item.id)
-      .executeTakeFirst()
-    if (change) return nothing(item, 'already')
-  } else {
-    const row = await write
-      .selectFrom('entry')
-      .selectAll()
-      .where('workshop', '=', workshop)
-      .where('id', '=', item.id)
-      .executeTakeFirst()
-    if (row && row.station_no === item.stationNo && sameContent(entryOf(row), item))
-      return { ...nothing(item, 'already'), seq: row.seq, receivedAt: row.received_at }
-  }
-  throw new Trouble(409, 'The number was used for something else', [
-    wrong(
-      'items.stationNo',
-      'delivery.number-used',
-      String(item.stationNo),
-      'the item that had this number',
-      'Sign the tablet in anew and deliver the unsent lines under its new name.',
-    ),
-  ])
-}
-
-function sameContent(entry: PlacedEntry, item: EntryItem): boolean {
-  return (
-    entry.stream === item.stream &&
-    entry.kind === item.kind &&
-    JSON.stringify(entry.body) === JSON.stringify(sorted(entry.body, item.body))
-  )
-}
-
-/** The item's body with its keys in the stored order, so that two spellings of one body compare equal. */
-function sorted(like: unknown, body: unknown): unknown {
-  if (Array.isArray(like) && Array.isArray(body)) return body.map((value, index) => sorted(like[index], value))
-  if (typeof like !== 'object' || like === null || typeof body !== 'object' || body === null) return body
-  const keys = [...new Set([...Object.keys(like), ...Object.keys(body)])]
-  return Object.fromEntries(
-    keys.filter((key) => key in body).map((key) => [key, sorted(Reflect.get(like, key), Reflect.get(body, key))]),
-  )
 }
 
 async function bookOf(writing: Writing, stream: Stream): Promise<JobBook> {
@@ -265,6 +191,24 @@ async function keepTexts(writing: Writing, texts: Delivery['texts'], person: Id)
   }
 }
 
+/** A gap in the numbers waits, wherever in the delivery it is: nothing of such a delivery is written. */
+function refuseGap(items: readonly DeliveryItem[], deliveredNo: number): void {
+  let last = deliveredNo
+  for (const [index, { stationNo }] of items.entries()) {
+    if (stationNo > last + 1)
+      throw new Trouble(409, 'Lines are missing before this one', [
+        wrong(
+          index === 0 ? 'items.stationNo' : `items.${index}.stationNo`,
+          'delivery.gap',
+          String(stationNo),
+          String(last + 1),
+          'Deliver the missing lines first.',
+        ),
+      ])
+    last = Math.max(last, stationNo)
+  }
+}
+
 /**
  * Writes a delivery.
  *
@@ -307,23 +251,12 @@ export async function append(store: Store, workshop: Id, delivery: Delivery, now
     const first = delivery.items[0]
     if (first) await keepTexts(writing, delivery.texts, first.person)
     let deliveredNo = station.delivered_no
+    refuseGap(delivery.items, deliveredNo)
     const results: DeliveryResult[] = []
     const touched = new Set<Stream>()
     for (const item of delivery.items) {
-      if (item.stationNo > deliveredNo + 1) {
-        if (results.length > 0) break
-        throw new Trouble(409, 'Lines are missing before this one', [
-          wrong(
-            'items.stationNo',
-            'delivery.gap',
-            String(item.stationNo),
-            String(deliveredNo + 1),
-            'Deliver the missing lines first.',
-          ),
-        ])
-      }
       if (item.stationNo <= deliveredNo) {
-        results.push(await seenBefore(writing, item))
+        results.push(await seenBefore(write, workshop, delivery.station, item))
         continue
       }
       const result = await appendItem(writing, item)

@@ -1,18 +1,19 @@
 /** A rider is taken out of the register and the texts of their jobs out of the book; entries and digests stay. */
 import { randomBytes } from 'node:crypto'
-import { type Id, newId, type Rider } from '@legwork/trade'
+import { type EntryBodies, type Id, newId, type Rider } from '@legwork/trade'
 import type { Store } from '../store/store.ts'
+import { removePhotos } from './photos.ts'
 import { readTexts } from './read.ts'
 import { Trouble } from './trouble.ts'
 
-/** @returns how many texts were removed */
+/** @returns how many texts and photos were removed */
 export async function eraseRider(
   store: Store,
   workshop: Id,
   riderId: Id,
   hand: { person: Id; station: Id },
   now: Date,
-): Promise<{ removedOn: string; texts: number }> {
+): Promise<{ removedOn: string; texts: number; photos: number }> {
   const at = now.toISOString()
   return store.write(async (write) => {
     const row = await write
@@ -41,7 +42,7 @@ export async function eraseRider(
     const bodies = streams.length
       ? await write
           .selectFrom('entry')
-          .select('body')
+          .select(['kind', 'body'])
           .where('workshop', '=', workshop)
           .where('stream', 'in', streams)
           .execute()
@@ -56,6 +57,11 @@ export async function eraseRider(
           .where('workshop', '=', workshop)
           .where('digest', '=', digest)
           .execute()
+    const pictures = bodies.flatMap((entry) =>
+      // The schema of its kind has seen the body.
+      entry.kind === 'snapshot-kept' ? (JSON.parse(entry.body) as EntryBodies['snapshot-kept']).photos : [],
+    )
+    const photos = await removePhotos(write, workshop, [...new Set(pictures)], hand, at)
     const name = `removed on ${at.slice(0, 10)}`
     const blank: Rider = {
       id: riderId,
@@ -98,6 +104,6 @@ export async function eraseRider(
       .where('target', '=', riderId)
       .execute()
     await write.updateTable('workshop').set({ last_position: position }).where('id', '=', workshop).execute()
-    return { removedOn: at, texts: texts.filter((text) => text.text !== null).length }
+    return { removedOn: at, texts: texts.filter((text) => text.text !== null).length, photos }
   })
 }

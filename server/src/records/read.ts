@@ -73,6 +73,7 @@ export async function readRegisters(read: Reader, workshop: Id): Promise<Registe
   return { workshop: workshopLine(shop), position: shop.last_position, ...all }
 }
 
+/** Texts that entries name, and which texts and photos were removed. */
 export async function readTexts(read: Reader, workshop: Id, digests: readonly Digest[]): Promise<KeptText[]> {
   const found: KeptText[] = []
   for (let from = 0; from < digests.length; from += 500) {
@@ -83,6 +84,14 @@ export async function readTexts(read: Reader, workshop: Id, digests: readonly Di
       .where('digest', 'in', digests.slice(from, from + 500))
       .execute()
     for (const row of rows) found.push({ digest: row.digest, text: row.content, removedOn: row.removed_at })
+    const gone = await read
+      .selectFrom('photo')
+      .select(['digest', 'removed_at'])
+      .where('workshop', '=', workshop)
+      .where('digest', 'in', digests.slice(from, from + 500))
+      .where('removed_at', 'is not', null)
+      .execute()
+    for (const photo of gone) found.push({ digest: photo.digest, text: null, removedOn: photo.removed_at })
   }
   return found
 }

@@ -68,6 +68,7 @@ export interface Tables {
     body: string
   }
   entry_text: Unhanded & { digest: string; content: string | null; kept_at: string; removed_at: string | null }
+  photo: Handed & { digest: string; content: Buffer | null; kept_at: string; removed_at: string | null }
   refusal: Handed & { id: string; station_no: number; errors: string; refused_at: string }
   ledger: Handed & {
     id: string

@@ -1,5 +1,6 @@
 import { book } from './0001-book.ts'
+import { photos } from './0002-photos.ts'
 import type { Migration } from './migration.ts'
 
 /** Append-only: a migration that has left the house is never changed. */
-export const migrations: readonly Migration[] = [book]
+export const migrations: readonly Migration[] = [book, photos]

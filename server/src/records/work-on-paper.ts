@@ -1,0 +1,174 @@
+/** What was found, done and proved, as the hand-over page prints it. */
+import { formatQuantity } from '@legwork/engine'
+import {
+  isServiceId,
+  type JobState,
+  judgeDrained,
+  judgeMeasured,
+  type Leg,
+  legs,
+  type MeasuredEntry,
+  say,
+} from '@legwork/trade'
+import type { HandOverPage } from '../papers/hand-over-page-data.ts'
+import { type JobOnPaper, lengthIn, nameOf, pressureIn } from './job-on-paper.ts'
+
+const stepOf = (state: JobState, step: string) => state.steps.find((one) => one.step === step)
+
+/** Bath oil that was poured into a leg [m³]. */
+export const pouredInto = (state: JobState, leg: Leg): number | null =>
+  stepOf(state, 'oil-in')?.done[leg]?.reading?.value ?? null
+
+/** What is judged, and how it is printed. */
+const judged = {
+  clearance: (value: number) => formatQuantity(value, 'mm', { digits: 2 }),
+  friction: (value: number) => formatQuantity(value, 'N'),
+  breakaway: (value: number) => formatQuantity(value, 'N'),
+  'return-time': (value: number) => formatQuantity(value, 's', { digits: 2 }),
+  'short-of-length': (value: number) => formatQuantity(value, 'mm'),
+} as const satisfies Record<string, (value: number) => string>
+const isJudged = (what: string): what is keyof typeof judged => Object.hasOwn(judged, what)
+
+/** What the instrument leaves open either way [SI]. */
+function halfStep(job: JobOnPaper, entry: MeasuredEntry): number {
+  const instrument = job.registers.instruments.find((line) => line.body.id === entry.reading.instrument)?.body
+  return instrument && 'resolution' in instrument ? instrument.resolution / 2 : 0
+}
+
+/** The last reading of each kind and leg, of the latest phase there is. */
+function lastMeasured(state: JobState): MeasuredEntry[] {
+  const last = new Map<string, MeasuredEntry>()
+  for (const entry of state.measured) last.set(`${entry.what} ${entry.leg}`, entry)
+  return [...last.values()]
+}
+
+export function foundOf(job: JobOnPaper): HandOverPage['found'] {
+  const { state } = job
+  const found: HandOverPage['found'] = []
+  for (const leg of legs) {
+    const drained = stepOf(state, 'foot-off')?.done[leg]?.reading?.value
+    const filled = state.sheet?.legs?.[leg].bathOil?.value
+    if (drained === undefined || !filled) continue
+    found.push({
+      verdict: judgeDrained(drained, filled).verdict,
+      what: say('paper.drained', { leg: say(`leg.${leg}`) }),
+      figure: say('paper.drained.of', { drained: formatQuantity(drained, 'ml'), filled: formatQuantity(filled, 'ml') }),
+      source: 'measured-here',
+    })
+  }
+  for (const entry of lastMeasured(state)) {
+    if (!isJudged(entry.what)) continue
+    const name = say(`measure.${entry.what}`).toLocaleLowerCase('en-GB')
+    found.push({
+      verdict: judgeMeasured(entry.what, entry.reading.value, state.sheet, halfStep(job, entry)).verdict,
+      what: entry.leg ? say('paper.of-leg', { what: name, leg: say(`leg.${entry.leg}`) }) : name,
+      figure: judged[entry.what](entry.reading.value),
+      source: 'measured-here',
+    })
+  }
+  const parts = Object.values(state.chassis)
+  if (parts.length > 0) {
+    const sound = parts.every((part) => part.verdict === 'sound')
+    found.push({
+      verdict: sound ? 'pass' : 'fail',
+      what: say('paper.chassis'),
+      figure: sound ? say('paper.sound') : say('part.condemned'),
+      source: 'measured-here',
+    })
+  }
+  return found
+}
+
+export function doneOf(job: JobOnPaper): HandOverPage['done'] {
+  const { state } = job
+  const done: HandOverPage['done'] = []
+  for (const service of state.plan?.services ?? []) {
+    if (isServiceId(service) && state.plan?.answer !== 'no')
+      done.push({ what: say(`service.${service}`), figure: '', source: null })
+  }
+  for (const leg of legs) {
+    const side = { leg: say(`leg.${leg}`) }
+    const oil = pouredInto(state, leg)
+    if (oil !== null)
+      done.push({ what: say('paper.oil', side), figure: formatQuantity(oil, 'ml'), source: 'measured-here' })
+    const foot = stepOf(state, 'foot-torque')?.done[leg]
+    const torque = state.sheet?.legs?.[leg].footTorque?.value
+    if (foot && torque !== undefined) {
+      done.push({
+        what: say('paper.torque', side),
+        figure: formatQuantity(torque, job.measures.torque),
+        source: 'makers-sheet',
+      })
+      done.push({ what: say('paper.washer', side), figure: say('paper.washer.new'), source: null })
+    }
+  }
+  const hands = handsOf(job)
+  if (hands) done.push(hands)
+  // What the paper book said was done.
+  if (state.carriedOver)
+    for (const note of state.notes) done.push({ what: job.text(note.text), figure: '', source: null })
+  return done
+}
+
+/** Whose hands did it, and how long that takes by the plan. */
+function handsOf(job: JobOnPaper): HandOverPage['done'][number] | null {
+  const people = new Set(
+    job.state.steps.flatMap(({ done }) => [done.once, done.left, done.right].flatMap((one) => one?.person ?? [])),
+  )
+  if (people.size === 0) return null
+  const names = [...people].map((person) => nameOf(job, person)).join(', ')
+  return {
+    what: say('paper.by-hands', { names }),
+    figure: say('paper.minutes', { n: Math.round(job.state.minutesDone) }),
+    source: null,
+  }
+}
+
+/** Each bench test as received beside the same test when done. */
+export function beforeAfterOf(job: JobOnPaper): HandOverPage['beforeAfter'] {
+  const { state } = job
+  const rows: HandOverPage['beforeAfter'] = []
+  const none = '–'
+  const kept = state.snapshot.length?.reading?.value
+  const length = state.measured.findLast((one) => one.what === 'free-length' && one.phase === 'done')?.reading.value
+  if (length !== undefined)
+    rows.push({
+      what: say('paper.free-length'),
+      before: kept === undefined ? none : lengthIn(job, kept),
+      after: lengthIn(job, length),
+      source: 'measured-here',
+    })
+  const travel = stepOf(state, 'travel-air-out')?.done.once?.reading?.value
+  if (travel !== undefined)
+    rows.push({ what: say('paper.travel'), before: none, after: lengthIn(job, travel), source: 'measured-here' })
+  for (const what of ['friction', 'breakaway', 'return-time', 'short-of-length'] as const) {
+    const of = (phase: MeasuredEntry['phase']) =>
+      state.measured.findLast((one) => one.what === what && one.phase === phase)?.reading.value
+    const [before, after] = [of('received'), of('done')]
+    if (after === undefined) continue
+    rows.push({
+      what: say(`measure.${what}`).toLocaleLowerCase('en-GB'),
+      before: before === undefined ? none : judged[what](before),
+      after: judged[what](after),
+      source: 'measured-here',
+    })
+  }
+  return rows
+}
+
+/** How the air was watched: what it was filled to, what the gauge showed at the end, how long lay between. */
+export function holdsAirOf(job: JobOnPaper): string | null {
+  const { measured } = job.state
+  const end = measured.findLast((one) => one.what === 'leak-down-end')
+  const start = measured.findLast((one) => one.what === 'leak-down-start' && (!end || one.at <= end.at))
+  if (!start || !end) return null
+  const pump = job.registers.instruments.find((line) => line.body.id === end.reading.instrument)?.body
+  const minutes = Math.round((Date.parse(end.at) - Date.parse(start.at)) / 60_000)
+  return say('paper.holds-air', {
+    start: pressureIn(job, start.reading.value),
+    end: pressureIn(job, end.reading.value),
+    time:
+      minutes < 180 ? say('paper.minutes', { n: minutes }) : say('paper.hours-long', { n: Math.round(minutes / 60) }),
+    pump: pump?.name ?? say('paper.a-gauge'),
+  })
+}
