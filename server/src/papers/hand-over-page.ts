@@ -45,12 +45,9 @@ function drawTitleBlock(paper: Paper, page: HandOverPage): void {
   }
   const by = page.receivedBy ? say('paper.handed-over-by', { name: page.handedOverBy }) : say('paper.not-handed-over')
   cell(left, 262, by, page.workshop, 17, 2)
-  const rider = page.rider ?? say('paper.no-rider')
-  if (page.riderMass === null) cell(334, 136, say('paper.head.rider'), rider, 15, 2)
-  else {
-    cell(334, 136, say('paper.head.rider-mass'), clip(paper, { face: 'lettering-600', size: 15 }, rider, 136), 15, 1)
-    paper.text({ face: 'lettering-600', size: 15 }, page.riderMass, 334, 101)
-  }
+  const over =
+    page.riderMass === null ? say('paper.head.rider') : say('paper.head.rider-mass', { mass: page.riderMass })
+  cell(334, 136, over, page.rider ?? say('paper.no-rider'), 15, 2)
   cell(490, 148, say('paper.head.unit'), page.unit, 15, 2)
   cell(656, right - 656, say('paper.head.job'), page.job, 15, 1)
   paper.text(book, clip(paper, book, page.date, right - 656), 656, 101)

@@ -57,7 +57,7 @@ export const paperWords = {
   'paper.head.ride': 'Before you ride',
   'paper.head.notes': 'Kept with the job',
   'paper.head.rider': 'Rider',
-  'paper.head.rider-mass': 'Rider, mass with kit',
+  'paper.head.rider-mass': 'Rider, {mass} with kit',
   'paper.head.unit': 'Unit',
   'paper.head.job': 'Job',
   'paper.handed-over-by': 'Handed over by {name}',
