@@ -31,7 +31,9 @@ export {
   serviceIds,
 } from './procedures/procedures.ts'
 export * from './registers.ts'
+export * from './sheets/assumed.ts'
 export { checkSheet, readSheet, type SheetCheck } from './sheets/check-sheet.ts'
+export { emptyLeg, type GenericSize, genericSheet, genericSizesFor } from './sheets/generic-sheet.ts'
 export { type NeededValue, neededValues } from './sheets/needed-values.ts'
 export * from './sheets/sheet.ts'
 export { springOf } from './sheets/spring-of.ts'

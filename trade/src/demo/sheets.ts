@@ -65,6 +65,7 @@ export function demoSheet(unit: DemoUnit, id: Id): Sheet {
     fields.damperGasRod = sourced(gas.rod)
   }
   const { chassis } = unit
+  if (chassis) fields.capTorque = sourced(unit.kind === 'fork-coil' ? 20 : 25)
   const leg = (index: 0 | 1): LegSheet | null =>
     chassis && {
       role: index === 0 ? 'spring' : 'damper',

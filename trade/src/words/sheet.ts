@@ -8,6 +8,11 @@ export const sheetWords = {
   'value.cap-torque': 'torque of the air cap',
   'value.sheet': 'anything: this revision of the sheet is not here',
 
+  'generic.name.fork-air': 'Generic air fork {stanchion} × {travel}',
+  'generic.name.fork-coil': 'Generic coil fork {stanchion} × {travel}',
+  'generic.name.shock-air': 'Generic air shock, stroke {travel}',
+  'generic.name.shock-coil': 'Generic coil shock, stroke {travel}',
+
   'measure.drained': 'Drained oil',
   'measure.clearance': 'Bushing clearance',
   'measure.friction': 'Friction, half the loop',
