@@ -38,6 +38,29 @@ async function isNamed(write: Writer, workshop: Id, digest: Digest): Promise<boo
   return entry !== undefined
 }
 
+async function checkHand(write: Writer, workshop: Id, person: Id, station: Id): Promise<void> {
+  for (const [field, table, came] of [
+    ['person', 'people', person],
+    ['station', 'station', station],
+  ] as const) {
+    const known = await write
+      .selectFrom(table)
+      .select('id')
+      .where('workshop', '=', workshop)
+      .where('id', '=', came)
+      .executeTakeFirst()
+    if (known) continue
+    const error = wrong(
+      field,
+      `${field}.unknown`,
+      came,
+      `a ${field} of this workshop`,
+      `Name a ${field} of this workshop.`,
+    )
+    throw new Trouble(422, 'The photo is not taken', [error])
+  }
+}
+
 /**
  * Keeps a photo; the same one again changes nothing.
  *
@@ -64,6 +87,7 @@ export async function keepPhoto(
       throw new Trouble(422, 'The photo is not taken', [
         wrong('digest', 'photo.unnamed', digest, 'a photo that an entry names', 'Deliver its entry first.'),
       ])
+    await checkHand(write, workshop, person, station)
     await write
       .insertInto('photo')
       .values({
