@@ -1,5 +1,8 @@
 import { createHash } from 'node:crypto'
+import { readFile, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { brotliCompressSync, gzipSync } from 'node:zlib'
 import react from '@vitejs/plugin-react'
 import { defineConfig, type Plugin } from 'vite'
 import { fillShell, shellFiles } from './src/offline/shell-files.ts'
@@ -26,11 +29,28 @@ function shellIntoWorker(): Plugin {
   }
 }
 
+/** Writes each text file once more as Brotli and gzip beside it, so that the server need not squeeze it at every call. */
+function squeezed(): Plugin {
+  return {
+    name: 'legwork-squeezed',
+    apply: 'build',
+    async writeBundle({ dir }, bundle) {
+      if (!dir) return
+      for (const name of Object.keys(bundle).filter((one) => /\.(?:js|css|html|svg)$/.test(one))) {
+        const path = join(dir, name)
+        const plain = await readFile(path)
+        await writeFile(`${path}.gz`, gzipSync(plain, { level: 9 }))
+        await writeFile(`${path}.br`, brotliCompressSync(plain))
+      }
+    },
+  }
+}
+
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
 
 export default defineConfig({
   root: here('.'),
-  plugins: [react(), shellIntoWorker()],
+  plugins: [react(), shellIntoWorker(), squeezed()],
   build: {
     target: 'es2023',
     // Nothing inline: the pages are served under a content security policy without 'unsafe-inline'.

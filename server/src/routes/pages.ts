@@ -10,6 +10,8 @@ export async function pagesRoutes(app: FastifyInstance, folder: string): Promise
       wildcard: false,
       serve: false,
       cacheControl: false,
+      // The build writes each file once more as Brotli and gzip.
+      preCompressed: true,
     })
     pages.get('/*', { config: { permission: 'open' }, schema: { hide: true } }, async (request, reply) => {
       const path = decodeURIComponent(request.url.split('?')[0] ?? '/')
