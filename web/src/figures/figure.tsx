@@ -1,54 +1,25 @@
-import type { KindName, MeasureName } from '@legwork/engine'
-import { type Source, say } from '@legwork/trade'
+import type { Source } from '@legwork/trade'
 import type { ReactNode } from 'react'
 import { DoubtBand } from './doubt-band.tsx'
-import { measureFor, shown } from './shown.ts'
-import { SourceLine, type Workings } from './source-line.tsx'
-import { useMeasures } from './world.tsx'
-import './figure.css'
+import { type QuantityProps, QuantityText } from './quantity-text.tsx'
+import { SourceLine, WorkedOutLine } from './source-line.tsx'
+import type { Workings } from './workings.tsx'
 
-/** `step` and `second` in Work, `page` once a page, the others in rows and text. */
-export type FigureSize = 'step' | 'second' | 'page' | 'row-large' | 'row' | 'row-small' | 'text'
+export { type FigureSize, type QuantityProps, QuantityText } from './quantity-text.tsx'
 
-export interface QuantityProps {
-  /** SI; null where it is not known. */
-  value: number | null
-  kind: KindName
-  /** Instead of the reader's own measure. */
-  measure?: MeasureName
-  /** After the point, instead of the measure's own. */
-  digits?: number
-  /** For a bare number: what is counted, in words. */
-  of?: string
-  size?: FigureSize
-  /** Written by a hand: violet. */
-  hand?: boolean
+interface Doubt {
+  low: number
+  high: number
+  says: ReactNode
 }
 
-/** A number with its unit, in the measures of whoever reads. Data: never put into another language. */
-export function QuantityText({ value, kind, measure, digits, of, size = 'text', hand = false }: QuantityProps) {
-  const person = useMeasures()
-  const classes = `quantity ${size}${hand ? ' hand' : ''}`
-  if (value === null) return <span className={classes}>{say('figure.none')}</span>
-  const { number, unit } = shown(value, measure ?? measureFor(kind, person), digits)
-  const after = of ?? unit
-  return (
-    <span className={classes} translate="no">
-      {number}
-      {after && <u className={after === '°' ? 'close' : undefined}>{after === '°' ? after : ` ${after}`}</u>}
-    </span>
-  )
-}
-
-export interface FigureProps extends QuantityProps {
+/** No number without its source; a worked-out one opens its workings. */
+export type FigureProps = QuantityProps & {
   /** Above the figure where its place does not say what it is. */
   label?: ReactNode
-  /** No number without its source. */
-  source: Source
-  workings?: Workings
   /** 90 % band [SI] and what it hangs on. */
-  doubt?: { low: number; high: number; says: ReactNode }
-}
+  doubt?: Doubt
+} & ({ source: Source; workings?: never } | { workings: () => Workings; source?: never })
 
 /** A sourced value: number, unit, band of doubt, source line. */
 export function Figure({ label, source, workings, doubt, ...quantity }: FigureProps) {
@@ -69,7 +40,7 @@ export function Figure({ label, source, workings, doubt, ...quantity }: FigurePr
           {...(measure ? { measure } : {})}
         />
       )}
-      <SourceLine source={source} workings={workings} />
+      {workings ? <WorkedOutLine workings={workings} quantity={quantity} /> : <SourceLine source={source} />}
     </div>
   )
 }

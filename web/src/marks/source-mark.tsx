@@ -28,6 +28,7 @@ export function SourceMark({ kind, size = 15 }: { kind: SourceKind; size?: numbe
   return (
     <svg
       className="source-mark"
+      data-source={kind}
       viewBox="0 0 16 16"
       width={size}
       height={size}

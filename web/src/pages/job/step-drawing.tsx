@@ -1,23 +1,16 @@
 /** The figure of a step, largest on its page, with the line that says where it comes from. */
-import { type Source, say, sayMessage } from '@legwork/trade'
+import { say, sayMessage } from '@legwork/trade'
 import { WrenchDrawing } from '../../cutaway/wrench-drawing.tsx'
 import { QuantityText } from '../../figures/figure.tsx'
-import { SourceLine } from '../../figures/source-line.tsx'
+import { SourceLine, WorkedOutLine } from '../../figures/source-line.tsx'
 import { LinkButton } from '../../ui/button.tsx'
+import { ByWhom } from './by-whom.tsx'
 import { chapterHref } from './job-address.ts'
 import { useJobView } from './job-view.tsx'
 import { Shown, useShownText } from './readings.tsx'
 import type { StepFigure, StepValue } from './step-figure.ts'
+import { fillWorkings, isWorkedOut, wrenchWorkings } from './step-workings.tsx'
 
-const workedOut: Source = {
-  kind: 'worked-out',
-  document: null,
-  revision: null,
-  page: null,
-  person: null,
-  at: null,
-  instrument: null,
-}
 const millimetres = (metres: number): string => String(Math.round(metres * 1e4) / 10)
 
 function Value({ of, size }: { of: StepValue; size: 'step' | 'second' }) {
@@ -34,7 +27,6 @@ function Value({ of, size }: { of: StepValue; size: 'step' | 'second' }) {
 
 function Torque({ figure }: { figure: Extract<StepFigure, { kind: 'torque' }> }) {
   const { value, wrench, set, suits } = figure
-  const adapter = wrench.adapterLength > 0
   const text = useShownText()
   return (
     <>
@@ -44,32 +36,7 @@ function Torque({ figure }: { figure: Extract<StepFigure, { kind: 'torque' }> })
         <p>
           <QuantityText value={set} kind="torque" size="second" hand />
         </p>
-        <SourceLine
-          source={workedOut}
-          workings={{
-            title: say('work.set-wrench', { wrench: wrench.name }),
-            formula: adapter
-              ? say('work.wrench-sum', {
-                  wanted: value.value.toFixed(1),
-                  length: millimetres(wrench.length),
-                  adapter: millimetres(wrench.adapterLength),
-                })
-              : say('work.wrench-plain'),
-            inputs: [
-              {
-                name: sayMessage(value.label),
-                shown: <Shown value={value.value} measure="N·m" />,
-                ...(value.source ? { source: value.source } : {}),
-              },
-              {
-                name: say('work.wrench-grip', { wrench: wrench.name }),
-                shown: <Shown value={wrench.length} measure="m" />,
-              },
-              { name: say('work.wrench-adapter'), shown: <Shown value={wrench.adapterLength} measure="m" /> },
-            ],
-            leavesOut: [say('work.wrench-leaves-out')],
-          }}
-        />
+        <WorkedOutLine workings={() => wrenchWorkings(figure)} quantity={{ value: set, kind: 'torque' }} />
         {!suits && (
           <p className="refusal">
             {say('work.wrench-out', { wrench: wrench.name, low: wrench.low, high: wrench.high })}
@@ -91,11 +58,31 @@ function Torque({ figure }: { figure: Extract<StepFigure, { kind: 'torque' }> })
 }
 
 function Air({ figure }: { figure: Extract<StepFigure, { kind: 'air' }> }) {
+  const { state } = useJobView()
   const { value, pump, shown } = figure
+  const { setUp, sheet } = state
   const percent = pump ? Math.round(Math.abs(pump.offset) * 1000) / 10 : 0
+  const workings =
+    setUp && sheet && isWorkedOut(setUp, sheet)
+      ? (of: typeof pump) => () => fillWorkings(setUp, sheet, figure, of)
+      : null
   return (
     <>
-      <Value of={value} size="step" />
+      <div className="fig">
+        <p className="label">{sayMessage(value.label)}</p>
+        <p>
+          <Shown value={value.value} measure="Pa" size="step" />
+        </p>
+        {workings ? (
+          <WorkedOutLine workings={workings(null)} quantity={{ value: value.value, kind: 'pressure' }} />
+        ) : (
+          setUp && (
+            <p className="source-line book">
+              {say('set-up.chosen')} <ByWhom made={setUp} />
+            </p>
+          )
+        )}
+      </div>
       <div className="fig hand act-on">
         <p className="label">{pump ? say('work.pump-to', { pump: pump.name }) : say('work.pump-none')}</p>
         <p>
@@ -108,6 +95,7 @@ function Air({ figure }: { figure: Extract<StepFigure, { kind: 'air' }> }) {
               : say(pump.offset > 0 ? 'work.pump-high' : 'work.pump-low', { pump: pump.name, percent })}
           </p>
         )}
+        {workings && <WorkedOutLine workings={workings(pump)} quantity={{ value: shown, kind: 'pressure' }} />}
       </div>
     </>
   )
