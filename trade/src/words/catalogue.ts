@@ -4,6 +4,7 @@ import { appFigureWords } from './app-figures.ts'
 import { appFrameWords } from './app-frame.ts'
 import { appHandOverWords } from './app-hand-over.ts'
 import { appJobWords } from './app-job.ts'
+import { appPhotoWords } from './app-photos.ts'
 import { appPlaceWords } from './app-places.ts'
 import { appSetUpWords } from './app-set-up.ts'
 import { gateWords } from './gates.ts'
@@ -22,6 +23,7 @@ export const catalogue = {
   ...paperWords,
   ...appFigureWords,
   ...appFrameWords,
+  ...appPhotoWords,
   ...appPlaceWords,
   ...appCalculationWords,
   ...appJobWords,

@@ -1,15 +1,9 @@
 /** Asking the server: JSON in and out, a problem document where it refuses. */
-import {
-  type Delivery,
-  type DeliveryAnswer,
-  deliveryAnswer,
-  type EntriesAnswer,
-  type Problem,
-  problem,
-  type RegistersAnswer,
-  type WorkshopLine,
-} from '@legwork/contract'
-import type { Id, Measures, Person, Role } from '@legwork/trade'
+import type { Delivery, DeliveryAnswer, EntriesAnswer, Problem, RegistersAnswer, WorkshopLine } from '@legwork/contract'
+import type { Digest, Id, Measures, Person, Role } from '@legwork/trade'
+
+/** The contract's schemas are large, and nobody waits for them: they come when the first answer is to be read. */
+const shapes = () => import('./shapes.ts')
 
 /** The server answered, and refused. */
 export class Refused extends Error {
@@ -25,6 +19,7 @@ export class Refused extends Error {
 }
 
 async function refusalOf(answer: Response): Promise<Refused> {
+  const { problem } = await shapes()
   const said = problem.safeParse(await answer.json().catch(() => null))
   return new Refused(answer.status, said.success ? said.data : null)
 }
@@ -71,8 +66,27 @@ export const api = {
   registers: (workshop: Id) => json<RegistersAnswer>(ask('GET', `${inWorkshop(workshop)}/registers`)),
   entries: (workshop: Id, after: number, limit: number) =>
     json<EntriesAnswer>(ask('GET', `${inWorkshop(workshop)}/entries?after=${after}&limit=${limit}`)),
-  deliver: async (workshop: Id, delivery: Delivery): Promise<DeliveryAnswer> =>
-    deliveryAnswer.parse(await json(ask('POST', `${inWorkshop(workshop)}/deliveries`, delivery))),
+  deliver: async (workshop: Id, delivery: Delivery): Promise<DeliveryAnswer> => {
+    const answer = await json(ask('POST', `${inWorkshop(workshop)}/deliveries`, delivery))
+    return (await shapes()).deliveryAnswer.parse(answer)
+  },
+  /** The same photo again changes nothing. */
+  putPhoto: async (
+    workshop: Id,
+    of: { digest: Digest; person: Id; station: Id },
+    bytes: ArrayBuffer,
+  ): Promise<void> => {
+    const by = `person=${encodeURIComponent(of.person)}&station=${encodeURIComponent(of.station)}`
+    const headers = { 'content-type': 'image/jpeg' }
+    const answer = await fetch(`${api.photo(workshop, of.digest)}?${by}`, { method: 'PUT', headers, body: bytes })
+    if (!answer.ok) throw await refusalOf(answer)
+  },
+  /** Whether the server has it: `gone` where it was removed. Throws with no network. */
+  hasPhoto: async (workshop: Id, digest: Digest): Promise<'here' | 'gone' | 'not-yet'> => {
+    const { status } = await fetch(api.photo(workshop, digest), { method: 'HEAD' })
+    return status === 410 ? 'gone' : status === 200 ? 'here' : 'not-yet'
+  },
+  photo: (workshop: Id, digest: Digest) => `${inWorkshop(workshop)}/photos/${digest}`,
   search: (workshop: Id, words: string, signal?: AbortSignal) =>
     json<{ hits: SearchHit[] }>(
       ask('GET', `${inWorkshop(workshop)}/search?q=${encodeURIComponent(words)}`, undefined, signal),

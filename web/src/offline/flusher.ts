@@ -3,7 +3,7 @@ import type { Delivery, DeliveryAnswer } from '@legwork/contract'
 import type { Id, Instant } from '@legwork/trade'
 import { Refused } from '../api/client.ts'
 import { afterDelivery, deliveryOf, mostLines } from './delivery.ts'
-import type { Change, OutboxLine } from './lines.ts'
+import type { Change, OutboxLine, OwnPhoto } from './lines.ts'
 
 export interface FlusherNeeds {
   station: Id
@@ -11,6 +11,9 @@ export interface FlusherNeeds {
   read: (limit: number) => Promise<readonly OutboxLine[]>
   commit: (change: Change) => Promise<void>
   deliver: (delivery: Delivery) => Promise<DeliveryAnswer>
+  /** The first photo that the server lacks, and what hands it over. */
+  photo: () => Promise<{ photo: OwnPhoto; bytes: ArrayBuffer } | null>
+  deliverPhoto: (photo: OwnPhoto, bytes: ArrayBuffer) => Promise<void>
   now: () => Instant
   /** Waits, or less where `wake` was called. */
   sleep: (ms: number) => Promise<void>
@@ -33,10 +36,27 @@ export const waitBefore = (tries: number): number => Math.min(longestWait, first
 const isFinal = (error: unknown): error is Refused =>
   error instanceof Refused && error.status >= 400 && error.status < 500 && error.status !== 408 && error.status !== 429
 
+/** Photos go after the lines: an entry is small and matters more, and the server takes no photo that none names. */
+async function deliverPhotoOnce(needs: FlusherNeeds): Promise<Delivering> {
+  const next = await needs.photo()
+  if (!next) return { state: 'idle' }
+  const { photo, bytes } = next
+  try {
+    await needs.deliverPhoto(photo, bytes)
+    await needs.commit({ photos: [{ ...photo, state: 'sent' }] })
+  } catch (error) {
+    if (!isFinal(error)) return { state: 'waiting', tries: 1 }
+    // Removed meanwhile: it does not stay here either.
+    if (error.status === 410) await needs.commit({ photosGone: [photo.digest] })
+    else await needs.commit({ photos: [{ ...photo, state: 'refused', says: error.message }] })
+  }
+  return { state: 'sending' }
+}
+
 /** Delivers the first lines; how it went. A run of lines the server can't read is tried line by line, to find which one it is. */
 export async function deliverOnce(needs: FlusherNeeds, limit = mostLines): Promise<Delivering> {
   const lines = await needs.read(limit)
-  if (lines.length === 0) return { state: 'idle' }
+  if (lines.length === 0) return deliverPhotoOnce(needs)
   try {
     const answer = await needs.deliver(deliveryOf(needs.station, lines))
     await needs.commit(afterDelivery(lines, answer, needs.now()))

@@ -38,12 +38,14 @@ function useStoreVersion(): number {
   return useSyncExternalStore(store.subscribe, () => store.memory.version)
 }
 
-export function useStationStatus(): StationStatus & { unsent: number; refused: number } {
+/** `unsent` counts lines and photos. */
+export function useStationStatus(): StationStatus & { unsent: number; unsentPhotos: number; refused: number } {
   const station = useStation()
   useStoreVersion()
   const status = useSyncExternalStore(station.subscribe, () => station.status)
-  const { outbox, refused } = station.store.memory
-  return { ...status, unsent: outbox.size, refused: refused.size }
+  const { outbox, refused, unsentPhotos } = station.store.memory
+  const photos = unsentPhotos.length
+  return { ...status, unsent: outbox.size + photos, unsentPhotos: photos, refused: refused.size }
 }
 
 /** Now by the server's clock, moving on each minute. */

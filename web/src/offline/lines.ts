@@ -1,6 +1,6 @@
 /** What a station keeps of its own: lines in its outbox, lines refused, and where it stands. */
 import type { DeliveryItem, FieldError, KeptText } from '@legwork/contract'
-import type { AnyBookEntry, AnyEntryDraft, Id, Instant, RegisterName, Registers } from '@legwork/trade'
+import type { AnyBookEntry, AnyEntryDraft, Digest, Id, Instant, RegisterName, Registers, Stream } from '@legwork/trade'
 
 interface Line {
   /** 1, 2, 3 … over everything this station delivers. */
@@ -42,6 +42,22 @@ export interface KeptRegister {
   body: Registers[RegisterName]
 }
 
+/** A photo taken on this station; its bytes lie beside it on the disk. */
+export interface OwnPhoto {
+  digest: Digest
+  /** The job it was taken for. */
+  stream: Stream
+  person: Id
+  takenAt: Instant
+  /** [px] */
+  width: number
+  height: number
+  /** `refused`: the server does not take it; it stays here. */
+  state: 'kept' | 'sent' | 'refused'
+  /** Why it was refused. */
+  says: string | null
+}
+
 export interface Meta {
   workshop: { id: Id; name: string; demo: boolean; home: boolean } | null
   station: { id: Id; name: string } | null
@@ -68,6 +84,9 @@ export interface Change {
   refused?: readonly RefusedLine[]
   /** Refused lines that were read and put away. */
   readAway?: readonly number[]
+  photos?: readonly OwnPhoto[]
+  /** Photos whose bytes were taken off this station. */
+  photosGone?: readonly Digest[]
   meta?: Partial<Meta>
 }
 

@@ -1,7 +1,15 @@
 /** All that a station has, in memory: what pages read. Changed only by what is on the disk already. */
 import type { KeptText } from '@legwork/contract'
 import type { AnyBookEntry, AnyEntry, Digest, Id, RegisterName, Registers, Stream } from '@legwork/trade'
-import { type Change, type KeptRegister, keyOf, type Meta, type OutboxLine, type RefusedLine } from './lines.ts'
+import {
+  type Change,
+  type KeptRegister,
+  keyOf,
+  type Meta,
+  type OutboxLine,
+  type OwnPhoto,
+  type RefusedLine,
+} from './lines.ts'
 import type { Everything } from './local-db.ts'
 
 /** A register's line, with how it stands: still in the outbox or in the shop's book. */
@@ -18,6 +26,7 @@ export class Memory {
   readonly #book = new Map<Id, AnyBookEntry>()
   readonly #registers = new Map<string, KeptRegister>()
   readonly texts = new Map<Digest, KeptText>()
+  readonly photos = new Map<Digest, OwnPhoto>()
   #streams = new Map<Stream, readonly AnyEntry[]>()
   #lists = new Map<RegisterName, unknown>()
   /** Goes up with every change: what was worked out before it may be old. */
@@ -31,6 +40,7 @@ export class Memory {
       registers: all.registers,
       kept: all.outbox,
       refused: all.refused,
+      photos: all.photos,
     })
   }
 
@@ -45,6 +55,8 @@ export class Memory {
     for (const number of change.left ?? []) this.outbox.delete(number)
     for (const line of change.refused ?? []) this.refused.set(line.stationNo, line)
     for (const number of change.readAway ?? []) this.refused.delete(number)
+    for (const photo of change.photos ?? []) this.photos.set(photo.digest, photo)
+    for (const digest of change.photosGone ?? []) this.photos.delete(digest)
     this.meta = { ...this.meta, ...change.meta }
     this.#streams = new Map()
     this.#lists = new Map()
@@ -74,6 +86,18 @@ export class Memory {
   get streams(): readonly Stream[] {
     if (this.#streams.size === 0) this.#sortStreams()
     return [...this.#streams.keys()]
+  }
+
+  /** Photos that an entry names and the server does not have yet, in the order they were taken. */
+  get unsentPhotos(): readonly OwnPhoto[] {
+    return [...this.photos.values()]
+      .filter((photo) => photo.state === 'kept' && this.isNamed(photo))
+      .sort((a, b) => a.takenAt.localeCompare(b.takenAt))
+  }
+
+  /** Whether an entry names it: one that was taken and not written down yet is still in the hand. */
+  isNamed({ stream, digest }: OwnPhoto): boolean {
+    return this.entriesOf(stream).some((entry) => entry.kind === 'snapshot-kept' && entry.body.photos.includes(digest))
   }
 
   lastSeqOf(stream: Stream): number {

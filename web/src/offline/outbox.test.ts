@@ -81,6 +81,8 @@ const needsOf = (db: LocalDb, deliver: FlusherNeeds['deliver']): FlusherNeeds =>
   read: (limit) => db.getAll('outbox', undefined, limit),
   commit: (change) => commitChange(db, change),
   deliver,
+  photo: async () => null,
+  deliverPhoto: async () => undefined,
   now: () => '2026-05-02T09:00:02.000Z',
   sleep: async () => undefined,
 })

@@ -14,10 +14,11 @@ import {
   type Stream,
 } from '@legwork/trade'
 import { api } from '../api/client.ts'
-import { digestOf } from './digest.ts'
+import type { PlainPhoto } from '../photos/plain-photo.ts'
+import { digestOf, digestOfBytes } from './digest.ts'
 import { type Delivering, runFlusher } from './flusher.ts'
 import { lead, Naps } from './leader.ts'
-import type { OutboxLine } from './lines.ts'
+import type { OutboxLine, OwnPhoto } from './lines.ts'
 import { type Line, runLiveLine } from './live-line.ts'
 import type { Store } from './store.ts'
 
@@ -120,6 +121,14 @@ export class Station {
         read: (limit) => store.unsentOnDisk(limit),
         commit,
         deliver: (delivery) => api.deliver(workshop, delivery),
+        photo: async () => {
+          for (const photo of store.memory.unsentPhotos) {
+            const bytes = await store.photoBytes(photo.digest)
+            if (bytes) return { photo, bytes }
+          }
+          return null
+        },
+        deliverPhoto: (photo, bytes) => api.putPhoto(workshop, { ...photo, station: this.id }, bytes),
         now: this.now,
         sleep,
       },
@@ -156,6 +165,18 @@ export class Station {
     this.#texts.set(digest, text)
     return digest
   }
+
+  /** Keeps a plain photo on this station; it is sent once an entry names it. */
+  keepPhoto = async (stream: Stream, person: Id, photo: PlainPhoto): Promise<Digest> => {
+    const digest = await digestOfBytes(photo.bytes)
+    const { width, height } = photo
+    const own: OwnPhoto = { digest, stream, person, takenAt: this.now(), width, height, state: 'kept', says: null }
+    if (!this.store.memory.photos.has(digest)) await this.store.keepPhoto(own, photo.bytes)
+    return digest
+  }
+
+  /** Takes a photo off this station: one that was not written down, or that the server says was removed. */
+  dropPhoto = (digest: Digest): Promise<void> => this.store.commit({ photosGone: [digest] })
 
   #textsNamedIn(body: unknown): { digest: Digest; text: string }[] {
     const written = JSON.stringify(body)

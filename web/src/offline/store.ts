@@ -1,7 +1,8 @@
 /** One store a page: the disk, the memory, and the other pages of this station. */
 import type { KeptText } from '@legwork/contract'
-import type { Change, OutboxLine } from './lines.ts'
-import { appendLines, commitChange, type LocalDb, openLocalDb, readEverything } from './local-db.ts'
+import type { Digest } from '@legwork/trade'
+import type { Change, OutboxLine, OwnPhoto } from './lines.ts'
+import { appendLines, commitChange, commitPhoto, type LocalDb, openLocalDb, readEverything } from './local-db.ts'
 import { Memory } from './memory.ts'
 
 export class Store {
@@ -42,6 +43,17 @@ export class Store {
     const change = await appendLines(this.#db, make, texts)
     this.#take(change)
     this.#others.postMessage(change)
+  }
+
+  async keepPhoto(photo: OwnPhoto, bytes: ArrayBuffer): Promise<void> {
+    const change = await commitPhoto(this.#db, photo, bytes)
+    this.#take(change)
+    this.#others.postMessage(change)
+  }
+
+  /** A photo's bytes, where they are on this station. */
+  async photoBytes(digest: Digest): Promise<ArrayBuffer | null> {
+    return (await this.#db.get('photoBytes', digest)) ?? null
   }
 
   /** What is on the disk, whatever this page has heard of: another page may have written it. */
