@@ -7,26 +7,29 @@ import { StationProvider, useHands, useRegisters } from './offline/hooks.tsx'
 import { openStation } from './offline/joining.ts'
 import type { Station } from './offline/station.ts'
 import { Bench } from './pages/bench.tsx'
-import { HandsPage } from './pages/hands.tsx'
 import { NotHere } from './pages/not-here.tsx'
-import { RidersPage } from './pages/riders.tsx'
-import { SearchPage } from './pages/search.tsx'
-import { SheetPage, SheetsPage } from './pages/sheets.tsx'
 import { StartPage } from './pages/start.tsx'
-import { StationPage } from './pages/station-page.tsx'
-import { UnitPage, UnitsPage } from './pages/units.tsx'
 
-/** The pages of a job are a part of their own, loaded when a job is opened. */
-const JobPage = lazy(() => import('./pages/job/index.ts').then((part) => ({ default: part.JobPage })))
-const TakeInPage = lazy(() => import('./pages/job/index.ts').then((part) => ({ default: part.TakeInPage })))
-
-/** So are the calculations: the contract's registry is not needed on the Bench. */
-const CalculationsPage = lazy(() =>
-  import('./pages/calculations/index.ts').then((part) => ({ default: part.CalculationsPage })),
-)
-const CalculationPage = lazy(() =>
-  import('./pages/calculations/index.ts').then((part) => ({ default: part.CalculationPage })),
-)
+/**
+ * The first page and the Bench come at once. Everything else is a part of its own, loaded when it is opened; the service
+ * worker keeps all parts here, so that no page needs the network for it.
+ */
+const job = () => import('./pages/job/index.ts')
+const calculations = () => import('./pages/calculations/index.ts')
+const units = () => import('./pages/units.tsx')
+const sheets = () => import('./pages/sheets.tsx')
+const JobPage = lazy(() => job().then((part) => ({ default: part.JobPage })))
+const TakeInPage = lazy(() => job().then((part) => ({ default: part.TakeInPage })))
+const CalculationsPage = lazy(() => calculations().then((part) => ({ default: part.CalculationsPage })))
+const CalculationPage = lazy(() => calculations().then((part) => ({ default: part.CalculationPage })))
+const UnitsPage = lazy(() => units().then((part) => ({ default: part.UnitsPage })))
+const UnitPage = lazy(() => units().then((part) => ({ default: part.UnitPage })))
+const SheetsPage = lazy(() => sheets().then((part) => ({ default: part.SheetsPage })))
+const SheetPage = lazy(() => sheets().then((part) => ({ default: part.SheetPage })))
+const RidersPage = lazy(() => import('./pages/riders.tsx').then((part) => ({ default: part.RidersPage })))
+const SearchPage = lazy(() => import('./pages/search.tsx').then((part) => ({ default: part.SearchPage })))
+const HandsPage = lazy(() => import('./pages/hands.tsx').then((part) => ({ default: part.HandsPage })))
+const StationPage = lazy(() => import('./pages/station-page.tsx').then((part) => ({ default: part.StationPage })))
 
 const queries = new QueryClient()
 
