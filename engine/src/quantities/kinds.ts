@@ -29,6 +29,7 @@ export const kinds = {
   damping: { dimension: 'damping', plain: 'N·s/m', example: '"300 N·s/m"', unit: 'N·s/m' },
   energy: { dimension: 'energy', plain: 'J', example: '"20 J"', unit: 'J' },
   flow: { dimension: 'flow', plain: 'cm³/min', example: '"1 cm³/min"', unit: 'm³/s' },
+  speed: { dimension: 'speed', plain: 'km/h', example: '"1 km/h"', unit: 'm/s' },
   turns: { dimension: 'turns', plain: 'turns', example: '"1/2 turn"', unit: 'turns' },
   fraction: { dimension: 'number', plain: '%', example: '"30 %" or 0.3', unit: '1' },
   number: { dimension: 'number', plain: null, example: '2', unit: '1' },

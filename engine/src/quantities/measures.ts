@@ -35,6 +35,7 @@ export type Dimension =
   | 'damping'
   | 'energy'
   | 'flow'
+  | 'speed'
   | 'turns'
   | 'number'
 
@@ -111,6 +112,8 @@ export const measures = {
   J: measure('energy', 1, 'J'),
   'm³/s': measure('flow', 1, 'm³/s', 'm3/s'),
   'cm³/min': measure('flow', 1e-6 / 60, 'cm³/min', 'cm3/min', 'ml/min'),
+  'm/s': measure('speed', 1, 'm/s'),
+  'km/h': measure('speed', 1 / 3.6, 'km/h', 'kph'),
   turns: measure('turns', 1, 'turns', 'turn'),
   '%': measure('number', 1e-2, '%'),
 } as const satisfies Record<string, Measure>
