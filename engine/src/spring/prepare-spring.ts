@@ -1,5 +1,6 @@
 import type { Metre, Newton, Pascal } from '../quantities/si.ts'
 import { refuseOne, stopAt } from '../refusal/found.ts'
+import { type ChamberPressures, pressuresAt } from './chamber-pressures.ts'
 import { strokeWithin } from './check-conditions.ts'
 import type { Process, Spring } from './spring.ts'
 import { type ForceAndRate, force, forceAt } from './spring-force.ts'
@@ -13,6 +14,8 @@ export interface PreparedSpring {
   force(stroke: Metre): Newton
   /** Force [N] and rate [N/m] at a stroke. */
   at(stroke: Metre): ForceAndRate
+  /** Gauge of every chamber at a stroke [Pa]. */
+  pressures(stroke: Metre): ChamberPressures
 }
 
 /**
@@ -47,6 +50,10 @@ export function prepareSpring(
       const out: ForceAndRate = { force: 0, rate: 0 }
       forceAt(state, stroke, out)
       return out
+    },
+    pressures(stroke) {
+      inside(stroke)
+      return pressuresAt(state, stroke)
     },
   }
 }

@@ -1,9 +1,10 @@
 import type { Metre, Newton, NewtonPerMetre, Pascal } from '../quantities/si.ts'
 import { stopAt, whole } from '../refusal/found.ts'
+import { pressuresAt } from './chamber-pressures.ts'
 import { freeStroke } from './free-stroke.ts'
 import type { Process, Spring } from './spring.ts'
 import { type ForceAndRate, forceAt } from './spring-force.ts'
-import { drawnOut, mainPressure, springState, squeezed, stateOfChecked } from './spring-state.ts'
+import { springState, stateOfChecked } from './spring-state.ts'
 
 export interface CurvePoint {
   stroke: Metre
@@ -43,16 +44,17 @@ export function springCurve(spring: Spring, options: CurveOptions): SpringCurve 
   stopAt(whole(null, '', 'points', count, 2, 10_001, 'Ask for 61 points.'))
   const state = springState(spring, options)
   const slow = state.exponent === 1 ? state : stateOfChecked(spring, { ...options, exponent: 1 })
-  const { ambient, exponent, fullStroke, main, negative, lower } = state
+  const { fullStroke } = state
   const points: CurvePoint[] = []
   const out: ForceAndRate = { force: 0, rate: 0 }
   for (let index = 0; index < count; index += 1) {
     const stroke = (fullStroke * index) / (count - 1)
     forceAt(state, stroke, out)
     const point: CurvePoint = { stroke, force: out.force, rate: out.rate }
-    if (main.area > 0) point.positivePressure = mainPressure(state, stroke) - ambient
-    if (negative.area > 0) point.negativePressure = drawnOut(negative, stroke, exponent) - ambient
-    if (lower.length > 0) point.lowerPressures = lower.map((leg) => squeezed(leg, stroke, exponent) - ambient)
+    const { positive, negative, lower } = pressuresAt(state, stroke)
+    if (positive !== undefined) point.positivePressure = positive
+    if (negative !== undefined) point.negativePressure = negative
+    if (lower.length > 0) point.lowerPressures = lower
     points.push(point)
   }
   return { freeStroke: freeStroke(slow), fullStroke, points }

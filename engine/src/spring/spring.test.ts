@@ -152,3 +152,24 @@ it('76 psi at 21 °C show 70 at 3 °C', () => {
   const there = gaugeElsewhere({ pressure: 76 * psi, from: { temperature: 294.15 }, to: { temperature: 276.15 } })
   expect(Math.abs(there / psi - 70.45)).toBeLessThanOrEqual(0.005)
 })
+
+// By hand: p·V is the same at both strokes, the negative chamber's from the port on; gauge = absolute − 101 325.
+it('tells the gauge of every chamber at a stroke', () => {
+  const lower = { volume: 2e-4, stanchion: 0.035, rod: 0.01, legs: [{ oil: 1e-5 }, { oil: 0 }] }
+  const fork: AirSpring = {
+    ...bare,
+    negative: { kind: 'port' },
+    negativeVolume: 31e-6,
+    equalisingStroke: 0.0025,
+    lower,
+  }
+  const at = prepareSpring(fork, 600_000).pressures(0.05)
+  const ring = areaOf(0.032, 0.01)
+  const filled = (600_000 + ambient) * 197e-6
+  expect(at.positive).toBeCloseTo(filled / (197e-6 - piston * 0.05) - ambient, 6)
+  const joined = filled / (197e-6 - piston * 0.0025)
+  expect(at.negative).toBeCloseTo((joined * (31e-6 + ring * 0.0025)) / (31e-6 + ring * 0.05) - ambient, 6)
+  const gone = areaOf(0.035, 0.01) * 0.05
+  expect(at.lower[0]).toBeCloseTo((ambient * 190e-6) / (190e-6 - gone) - ambient, 6)
+  expect(at.lower[1]).toBeCloseTo((ambient * 200e-6) / (200e-6 - gone) - ambient, 6)
+})
