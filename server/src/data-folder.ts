@@ -1,13 +1,25 @@
 /** The folder the book lies in: made for this person alone, and writable. */
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { existsSync, mkdirSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { dirname, join, resolve } from 'node:path'
 import { StartRefused } from './start-refused.ts'
+
+/** Level by level: where a level cannot be made, Node's own way down tries the same one for ever (seen under `/proc`). */
+function makeFolder(folder: string): void {
+  if (existsSync(folder)) return
+  makeFolder(dirname(folder))
+  try {
+    mkdirSync(folder, { mode: 0o700 })
+  } catch (trouble) {
+    // Another server that starts at the same moment may have made it.
+    if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory()) throw trouble
+  }
+}
 
 /** @throws StartRefused when the folder cannot be made or written to */
 export function openDataFolder(folder: string): void {
   const probe = join(folder, '.may-write')
   try {
-    mkdirSync(folder, { recursive: true, mode: 0o700 })
+    makeFolder(resolve(folder))
     writeFileSync(probe, '')
     rmSync(probe)
   } catch (trouble) {

@@ -9,21 +9,26 @@ export function isLoopback(host: string): boolean {
   return loopback.includes(host) || host === '::1'
 }
 
-function hostname(host: string): string {
-  return host.startsWith('[') ? host.slice(0, host.indexOf(']') + 1) : (host.split(':')[0] ?? '')
+/** Name and port that a request was meant for; a Host without a port means HTTP's own. */
+function placeOf(host: string): { name: string; port: number } {
+  const [, name = '', port = '80'] = /^(\[[^\]]*\]|[^:]*)(?::(\d+))?$/.exec(host) ?? []
+  return { name, port: Number(port) }
 }
 
-/** Refuses requests for another host and writes that come from another page. */
+/** Refuses requests for another host or port and writes that come from another page. */
 export function useSamePlace(app: FastifyInstance): void {
   app.addHook('onRequest', async (request, reply) => {
     const host = request.headers.host ?? ''
-    if (!loopback.includes(hostname(host)))
+    const { name, port } = placeOf(host)
+    // Requests that a test injects come through no socket, so there is no port to compare.
+    const ours = request.socket.localPort ?? port
+    if (!loopback.includes(name) || port !== ours)
       return sendProblem(reply, 421, 'Wrong host', [
         {
           field: 'Host',
           code: 'host.wrong',
           came: host || 'nothing',
-          allowed: loopback.join(', '),
+          allowed: loopback.map((one) => `${one}:${ours}`).join(', '),
           next: 'Open Legwork by its own address.',
         },
       ])

@@ -1,5 +1,6 @@
 import { once } from 'node:events'
-import { mkdtempSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, statSync, writeFileSync } from 'node:fs'
+import { get } from 'node:http'
 import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -68,6 +69,32 @@ it('refuses a folder it cannot write to', async () => {
   const file = join(folder(), 'a-file')
   writeFileSync(file, '')
   expect(await refusal({ data: join(file, 'book') })).toContain('cannot be written to')
+})
+
+it('refuses a folder in a place where none can be made, at once', async () => {
+  expect(await refusal({ data: '/proc/x/book' })).toContain('/proc/x/book cannot be written to (ENOENT)')
+})
+
+it('makes a folder level by level', async () => {
+  const data = join(folder(), 'a', 'b', 'c')
+  open.push(await startServer({ data, host: '127.0.0.1', port: await freePort(), pages: null }))
+  expect(statSync(data).mode & 0o777).toBe(0o700)
+})
+
+it('answers under its own name and port only', async () => {
+  const port = await freePort()
+  open.push(await startServer({ data: folder(), host: '127.0.0.1', port, pages: null }))
+  const statusFor = async (host: string): Promise<number | undefined> => {
+    const asked = get({ host: '127.0.0.1', port, path: '/healthz', headers: { host } })
+    const [answer] = await once(asked, 'response')
+    answer.resume()
+    return answer.statusCode
+  }
+  expect(await statusFor(`127.0.0.1:${port}`)).toBe(200)
+  expect(await statusFor(`localhost:${port}`)).toBe(200)
+  expect(await statusFor(`127.0.0.1:${port === 4000 ? 4001 : 4000}`)).toBe(421)
+  expect(await statusFor('127.0.0.1')).toBe(421) // HTTP's own port, 80
+  expect(await statusFor(`legwork.example:${port}`)).toBe(421)
 })
 
 it('refuses a second server on the same folder', async () => {

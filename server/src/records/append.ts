@@ -12,7 +12,7 @@ import {
   newestVersion,
   type PlacedEntry,
 } from '@legwork/contract'
-import { type AnyEntryDraft, checkEntry, type EntryKind, type Id, reduceJob, type Stream } from '@legwork/trade'
+import { type AnyEntryDraft, checkEntry, type Id, reduceJob, type Stream } from '@legwork/trade'
 import type { Store, Writer } from '../store/store.ts'
 import { type JobBook, namedIn, readContext, readJobBook } from './job-book.ts'
 import { projectJob } from './project-job.ts'

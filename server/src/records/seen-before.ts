@@ -34,38 +34,38 @@ export function nothing(item: DeliveryItem, status: DeliveryResult['status']): D
   }
 }
 
-/** As it comes back from the table, so that a spelling of zero or a field without a value makes no difference. */
+/** As the table gives it back, so that a spelling of zero or a field without a value makes no difference. */
 const asKept = (value: unknown): unknown => JSON.parse(JSON.stringify(value))
+const alike = (one: unknown, other: unknown): boolean => isDeepStrictEqual(asKept(one), asKept(other))
+
+/** Whatever a person wrote: who, when, about what. */
+const written = ({ stream, kind, person, madeAt, standing, seen }: Omit<EntryItem, 'body' | 'is' | 'made'>) => ({
+  stream,
+  kind,
+  person,
+  madeAt,
+  standing,
+  seen,
+})
 
 /** An older body and the same body lifted when it was written are one content. */
 function sameEntry(row: Tables['entry'], item: EntryItem): boolean {
   if (!isKind(item.kind) || item.version > newestVersion(item.kind)) return false
   const body = entryBodies[item.kind].safeParse(liftBody(item.kind, item.version, item.body))
   const entry = entryOf(row)
-  const said = ({ stream, kind, person, madeAt, standing, seen }: Omit<EntryItem, 'body'>) => ({
-    stream,
-    kind,
-    person,
-    madeAt,
-    standing,
-    seen,
-  })
-  return (
-    body.success &&
-    isDeepStrictEqual(
-      asKept({ ...said(item), body: body.data }),
-      asKept({ ...said({ ...item, ...entry }), body: entry.body }),
-    )
-  )
+  return body.success && alike(written(item), written(entry)) && alike(body.data, entry.body)
 }
 
+/** Both are read by today's shape: a field that has come since is in neither or in both. */
 function sameChange(row: Tables['register_history'], item: RegisterChange): boolean {
-  const body = registerBodies[item.register].safeParse(item.body)
+  const shape = registerBodies[item.register]
+  const [came, kept] = [shape.safeParse(item.body), shape.safeParse(JSON.parse(row.body))]
   return (
-    body.success &&
     row.register === item.register &&
     row.person === item.person &&
-    isDeepStrictEqual(asKept(body.data), JSON.parse(row.body))
+    came.success &&
+    kept.success &&
+    alike(came.data, kept.data)
   )
 }
 

@@ -231,3 +231,17 @@ describe('the file', () => {
     await database.drop()
   })
 })
+
+// A SQLite file has one server only, held by the lock on its folder (`start-server.test.ts`).
+describe.each(everyDatabase.filter(({ kind }) => kind === 'postgres'))('an empty $kind database', ({ create }) => {
+  it('is brought to its shape once by servers that start at the same moment', async () => {
+    const database = await create()
+    const stores = await Promise.all(Array.from({ length: 6 }, () => database.open()))
+    for (const store of stores) {
+      const { rows } = await sql<{ name: string }>`SELECT name FROM migration ORDER BY name`.execute(store.read)
+      expect(rows.map((row) => row.name)).toEqual(migrations.map((migration) => migration.name))
+      await store.close()
+    }
+    await database.drop()
+  })
+})

@@ -13,3 +13,10 @@ it('every code is used where entries are refused, and says when', () => {
     expect(when, code).toMatch(/^[A-Z].*\.$/)
   }
 })
+
+it('stand in docs/errors.md with the same words, no more and no less', () => {
+  const page = readFileSync(new URL('../../../docs/errors.md', import.meta.url), 'utf8')
+  const table = page.split('## Entries of a job')[1]?.split('\n## ')[0] ?? ''
+  const rows = [...table.matchAll(/^\| `([a-z.-]+)` +\| (.+?) +\|$/gm)]
+  expect(Object.fromEntries(rows.map(([, code = '', when = '']) => [code, when]))).toEqual(entryRefusalCodes)
+})
