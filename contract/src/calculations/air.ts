@@ -2,30 +2,34 @@
 import { ambientShift, hoseRatio, type Place, pumpReading, type ShiftQuestion, standardAir } from '@legwork/engine'
 import { z } from 'zod'
 import { calculation } from './calculation.ts'
-import { quantity } from './fields.ts'
+import { pair, quantity, si, taken, ways } from './fields.ts'
 import { oneForm } from './one-form.ts'
 import { springAssumptions } from './spring-and-load.ts'
 import { springField, withoutGaps } from './spring-fields.ts'
 
 const altitude = quantity('altitude')
 const temperature = quantity('temperature')
-const place = z.strictObject({
-  temperature,
-  altitude: altitude.optional(),
-  ambient: quantity('absolutePressure').optional(),
-})
+const place = z
+  .strictObject({
+    temperature,
+    altitude: altitude.optional(),
+    ambient: quantity('absolutePressure').optional(),
+  })
+  .meta(ways(['altitude'], ['ambient']))
 
 function placeOf(name: 'from' | 'to', read: z.output<typeof place>): Place {
   const by = oneForm(read, ['altitude'] as const, ['ambient'] as const, `${name}.`)
   return { temperature: read.temperature, ...by }
 }
 
-const pump = z.strictObject({
-  volume: quantity('volume'),
-  hoseVolume: quantity('volume'),
-  reading: quantity('pressure').optional(),
-  pressure: quantity('pressure').optional(),
-})
+const pump = z
+  .strictObject({
+    volume: quantity('volume'),
+    hoseVolume: quantity('volume'),
+    reading: quantity('pressure').optional(),
+    pressure: quantity('pressure').optional(),
+  })
+  .meta(ways(['reading'], ['pressure']))
 
 export const air = [
   calculation({
@@ -37,7 +41,7 @@ export const air = [
     sources: ['ISO 2533:1975; US Standard Atmosphere 1976'],
     range: 'Geopotential altitude up to 11 km; a barometer on the spot is better.',
     input: z.strictObject({ altitude }),
-    units: { ambient: 'Pa', temperature: 'K' },
+    output: z.strictObject({ ambient: si('absolutePressure'), temperature: si('temperature') }),
     example: { altitude: '2000 m' },
     run: ({ altitude: height }) => standardAir(height),
     assumptions: () => ['A map’s altitude is taken as geopotential: under 0.1 % below 4 km.', 'Weather is left out.'],
@@ -57,7 +61,12 @@ export const air = [
       from: place,
       to: place,
     }),
-    units: { pressure: 'Pa', strokeHere: 'm', strokeThere: 'm' },
+    output: z.strictObject({
+      pressure: si('pressure').optional(),
+      strokeHere: si('length').optional(),
+      strokeThere: si('length').optional(),
+      overMaximum: z.boolean(),
+    }),
     example: {
       spring: {
         kind: 'air',
@@ -87,7 +96,11 @@ export const air = [
     sources: ['Ideal gas at one temperature; hose at ambient before'],
     range: 'V is what is joined where the leg rests: the positive chamber short of the port.',
     input: pump,
-    units: { pressure: 'Pa', reading: 'Pa', pressureAfter: 'Pa' },
+    output: z.strictObject({
+      pressure: si('pressure'),
+      reading: si('pressure'),
+      pressureAfter: si('pressure'),
+    }),
     example: { volume: '187 ml', hoseVolume: '5 ml', pressure: '88 psi' },
     run: (input) => pumpReading(withoutGaps(input)),
     assumptions: () => [
@@ -108,9 +121,14 @@ export const air = [
       readings: z.array(quantity('pressure')).max(100),
       volume: quantity('volume').optional(),
       hoseVolume: quantity('volume').optional(),
-      gaugeResolution: quantity('pressure').optional(),
+      gaugeResolution: taken(quantity('pressure'), 6894.757),
     }),
-    units: { ratio: '1', 'band[]': '1', hoseVolume: 'm³', volume: 'm³' },
+    output: z.strictObject({
+      ratio: si('number'),
+      band: pair(si('number')),
+      hoseVolume: si('volume').optional(),
+      volume: si('volume').optional(),
+    }),
     example: { readings: ['171 psi', '162 psi', '154 psi'], volume: '95 ml' },
     run: (input) => hoseRatio(withoutGaps(input)),
     assumptions: () => [

@@ -97,6 +97,8 @@ function check(name: string, input: unknown): boolean {
   const answer = runCalculation(name, input)
   if (answer.ok) {
     expect(wrongNumber(answer.output)).toBeNull()
+    const { units: _units, assumptions: _assumptions, ...output } = answer.output
+    expect(calculations[name]?.output?.safeParse(output).error).toBeUndefined()
     return true
   }
   expect(answer.errors.length).toBeGreaterThan(0)

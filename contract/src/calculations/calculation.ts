@@ -1,7 +1,8 @@
 /** A named computation of the contract: schema, function, units, what it rests on, an example. */
 import type { RefusalCode, RefusedField } from '@legwork/engine'
 import { Refusal } from '@legwork/engine'
-import { z } from 'zod'
+import type { z } from 'zod'
+import { type SchemaPart, schemaPart, unitsOf } from './units-of.ts'
 
 /** In the order of a list. */
 export const groups = [
@@ -31,6 +32,8 @@ export interface Calculation {
   /** Where it holds. */
   range: string
   input: z.ZodType
+  /** What comes out, before `units` and `assumptions` are put beside it. */
+  output: z.ZodType | null
   /** Unit of every numeric path out, `[]` for each of a list. */
   units: Readonly<Record<string, string>>
   example: Readonly<Record<string, unknown>>
@@ -38,8 +41,11 @@ export interface Calculation {
   assumptions: (input: unknown) => readonly string[]
 }
 
-/** Ties a schema to its function, so that the function takes what the schema gives. */
-export function calculation<S extends z.ZodType>(made: {
+/** A list or an object as the engine gives it: nothing in it is to be changed. */
+type Given<T> = T extends object ? { readonly [K in keyof T]: Given<T[K]> } : T
+
+/** Ties the schemas to the function, so that it takes what the one gives and gives what the other says. */
+export function calculation<S extends z.ZodType, O extends z.ZodType<object>>(made: {
   name: string
   group: Group
   title: string
@@ -48,14 +54,17 @@ export function calculation<S extends z.ZodType>(made: {
   sources: readonly string[]
   range: string
   input: S
-  units: Readonly<Record<string, string>>
+  output?: O
+  units?: Readonly<Record<string, string>>
   example: Readonly<Record<string, unknown>>
-  run: (input: z.output<S>) => object
+  run: (input: z.output<S>) => Given<z.output<O>>
   assumptions?: (input: z.output<S>) => readonly string[]
 }): Calculation {
-  const { run, assumptions, ...rest } = made
+  const { run, assumptions, output = null, units, ...rest } = made
   return {
     ...rest,
+    output,
+    units: units ?? (output ? unitsOf(output) : {}),
     // `runCalculation` hands over what this very schema gave.
     run: (input) => run(input as z.output<S>),
     assumptions: (input) => assumptions?.(input as z.output<S>) ?? [],
@@ -139,9 +148,22 @@ export function runChecked(one: Calculation, input: unknown): Answer {
   }
 }
 
+/** What `POST /api/calc/…` answers with: the output, the unit of every number in it, what it rests on. */
+export function answerSchema(one: Calculation): SchemaPart {
+  const { properties = {}, required = [], ...rest } = one.output ? schemaPart(one.output, 'output') : {}
+  const units = { type: 'object', additionalProperties: { type: 'string' } }
+  const assumptions = { type: 'array', items: { type: 'string' } }
+  return {
+    ...rest,
+    type: 'object',
+    properties: { ...properties, units, assumptions },
+    required: [...required, 'units', 'assumptions'],
+  }
+}
+
 /** A calculation as `GET /api/calc` tells of it. */
-export function describeCalculation(one: Calculation): Record<string, unknown> {
+export function describeCalculation(one: Calculation) {
   const { name, group, title, summary, formula, sources, range, units, example } = one
-  const schema = z.toJSONSchema(one.input, { io: 'input' })
-  return { name, group, title, summary, formula, sources, range, units, example, schema }
+  const schema = schemaPart(one.input, 'input')
+  return { name, group, title, summary, formula, sources, range, units, example, schema, answer: answerSchema(one) }
 }

@@ -28,6 +28,7 @@ describe.each(Object.values(calculations))('$name', (one) => {
     expect(paths.filter((path) => !hasUnit(path))).toEqual([])
     expect(paths.length).toBeGreaterThan(0)
     expect(units).toEqual(one.units)
+    expect(one.output?.safeParse(output).error).toBeUndefined()
   })
 
   it('refuses an unknown field by its name', () => {

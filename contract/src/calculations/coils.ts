@@ -2,7 +2,7 @@
 import { type CoilRateQuestion, coilRate, wireRate } from '@legwork/engine'
 import { z } from 'zod'
 import { calculation } from './calculation.ts'
-import { count, quantity } from './fields.ts'
+import { count, quantity, si, taken } from './fields.ts'
 import { damperGasField, lowerField, withoutGaps } from './spring-fields.ts'
 
 const length = quantity('length')
@@ -23,7 +23,7 @@ export const coils = [
       damperGas: damperGasField.optional(),
       lower: lowerField.optional(),
     }),
-    units: { rate: 'N/m' },
+    output: z.strictObject({ rate: si('rate') }),
     example: {
       load: '1945 N',
       sag: '22.5 mm',
@@ -46,8 +46,13 @@ export const coils = [
     formula: 'k = G·d⁴/(8·D³·N)',
     sources: ['Barton & Fieldhouse, Automotive Chassis Engineering (Springer 2018), p. 213'],
     range: 'Round wire, closely wound; 1 % of wire is 4 % of rate.',
-    input: z.strictObject({ wire: length, coil: length, turns: count, shearModulus: quantity('stress').optional() }),
-    units: { rate: 'N/m' },
+    input: z.strictObject({
+      wire: length,
+      coil: length,
+      turns: count,
+      shearModulus: taken(quantity('stress'), 79.3e9),
+    }),
+    output: z.strictObject({ rate: si('rate') }),
     example: { wire: '12.7 mm', coil: '120 mm', turns: 7.73 },
     run: (input) => wireRate(withoutGaps(input)),
     assumptions: ({ shearModulus }) => [

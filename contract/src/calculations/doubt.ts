@@ -4,7 +4,17 @@ import { z } from 'zod'
 import { type Calculation, calculation, refusedFields } from './calculation.ts'
 import { at, doubtful, doubtsIn, plain, stepsOf, textOf, zeroOf } from './doubtful-input.ts'
 import { exampleFork } from './examples.ts'
-import { count } from './fields.ts'
+import { count, inUnit, si, taken } from './fields.ts'
+
+const spread = z.strictObject({
+  median: inUnit('see unit'),
+  low: inUnit('see unit'),
+  high: inUnit('see unit'),
+  unit: z.string(),
+  shares: z.record(z.string(), si('fraction')),
+})
+
+const answered = z.object({ refused: si('number') }).catchall(spread)
 
 interface DoubtOut extends Spread {
   unit: string
@@ -108,7 +118,7 @@ interface Question {
 }
 
 /** Draws the doubtful inputs and works the calculation out each time. */
-function work(one: Calculation, { input, outputs, draws = 10_000, seed = 1 }: Question): object {
+function work(one: Calculation, { input, outputs, draws = 10_000, seed = 1 }: Question): z.output<typeof answered> {
   if (!(Number.isInteger(draws) && draws >= 100 && draws <= 100_000)) {
     refuse('draws', 'out-of-range', String(draws), 'a whole number from 100 to 100000', 'Ask for 10000.')
   }
@@ -185,7 +195,8 @@ function work(one: Calculation, { input, outputs, draws = 10_000, seed = 1 }: Qu
     const unit = one.units[output.replace(/\[\d+\]/g, '[]')] ?? '1'
     results[output] = { ...spreadOf(numbers), unit, shares: Object.fromEntries(shares) }
   })
-  return { ...results, refused }
+  // TypeScript has no type for a named field beside others of another type.
+  return { ...results, refused } as unknown as z.output<typeof answered>
 }
 
 /** The calculation that carries doubt through any of the others. */
@@ -203,10 +214,10 @@ export function doubtOver(others: Readonly<Record<string, Calculation>>): Calcul
       calc: z.string(),
       input: z.record(z.string(), z.unknown()),
       outputs: z.array(z.string().max(100)).min(1).max(20),
-      draws: count.optional(),
-      seed: count.optional(),
+      draws: taken(count, 10_000),
+      seed: taken(count, 1),
     }),
-    units: { '*.median': 'see unit', '*.low': 'see unit', '*.high': 'see unit', '*.shares.*': '1', refused: '1' },
+    output: answered,
     example: {
       calc: 'pressure-for-sag',
       input: {

@@ -2,8 +2,8 @@
 import { type LeakQuestion, leakDown } from '@legwork/engine'
 import { z } from 'zod'
 import { calculation } from './calculation.ts'
-import { quantity } from './fields.ts'
-import { withoutGaps } from './spring-fields.ts'
+import { inUnit, quantity, si, taken } from './fields.ts'
+import { ambientField, withoutGaps } from './spring-fields.ts'
 
 const reading = { reading: quantity('pressure'), temperature: quantity('temperature') }
 
@@ -18,21 +18,22 @@ export const leak = [
     range: 'One gauge for both readings: its own error cancels.',
     input: z.strictObject({
       volume: quantity('volume'),
-      hoseVolume: quantity('volume').optional(),
+      hoseVolume: taken(quantity('volume'), 0),
       start: z.strictObject(reading),
-      end: z.strictObject({ ...reading, how: z.enum(['attached', 'left']).optional() }),
+      end: z.strictObject({ ...reading, how: taken(z.enum(['attached', 'left']), 'attached') }),
       duration: quantity('duration'),
-      ambient: quantity('absolutePressure').optional(),
-      gaugeResolution: quantity('pressure').optional(),
+      ambient: ambientField,
+      gaugeResolution: taken(quantity('pressure'), 6894.757),
     }),
-    units: {
-      pressureStart: 'Pa',
-      pressureEnd: 'Pa',
-      expectedReading: 'Pa',
-      leak: 'Pa·m³/s',
-      standardFlow: 'm³/s',
-      halfLife: 's',
-    },
+    output: z.strictObject({
+      pressureStart: si('pressure'),
+      pressureEnd: si('pressure'),
+      expectedReading: si('pressure'),
+      leak: inUnit('Pa·m³/s'),
+      standardFlow: si('flow'),
+      halfLife: si('duration').nullable(),
+      significant: z.boolean(),
+    }),
     example: {
       volume: '187 ml',
       hoseVolume: '5 ml',

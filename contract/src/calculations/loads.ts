@@ -3,10 +3,10 @@ import { type BothEndsQuestion, bothEnds, forkLoad, type Leverage, shockLoad, si
 import { z } from 'zod'
 import { calculation } from './calculation.ts'
 import { exampleFork, exampleShock } from './examples.ts'
-import { count, quantity } from './fields.ts'
+import { count, pair, quantity, si, taken, ways } from './fields.ts'
 import { oneForm } from './one-form.ts'
 import { springAssumptions } from './spring-and-load.ts'
-import { springField, withoutGaps } from './spring-fields.ts'
+import { ambientField, springField, withoutGaps } from './spring-fields.ts'
 
 const mass = quantity('mass')
 const length = quantity('length')
@@ -29,6 +29,8 @@ const end = z.strictObject({
   load: quantity('force'),
 })
 
+const endSag = z.strictObject({ stroke: si('length'), fraction: si('fraction') })
+
 export const loads = [
   calculation({
     name: 'fork-load',
@@ -38,15 +40,17 @@ export const loads = [
     formula: 'load = m·g·sin(head angle), side load = m·g·cos(head angle)',
     sources: ['Statics; standard gravity 9.80665 m/s² (3rd CGPM, 1901)'],
     range: 'At rest, in the posture that was weighed.',
-    input: z.strictObject({
-      wheelLoad: mass.optional(),
-      unsprungMass: mass.optional(),
-      riderMass: mass.optional(),
-      frontShare: quantity('fraction').optional(),
-      bikeFrontMass: mass.optional(),
-      headAngle: quantity('angle'),
-    }),
-    units: { load: 'N', sideLoad: 'N' },
+    input: z
+      .strictObject({
+        wheelLoad: mass.optional(),
+        unsprungMass: mass.optional(),
+        riderMass: mass.optional(),
+        frontShare: quantity('fraction').optional(),
+        bikeFrontMass: mass.optional(),
+        headAngle: quantity('angle'),
+      })
+      .meta(ways(scales, ['riderMass', 'frontShare', 'bikeFrontMass'])),
+    output: z.strictObject({ load: si('force'), sideLoad: si('force') }),
     example: { riderMass: '82 kg', frontShare: 0.42, bikeFrontMass: '5.05 kg', headAngle: '65°' },
     run(input) {
       const form = oneForm(input, scales, ['riderMass', 'frontShare', 'bikeFrontMass'] as const)
@@ -62,14 +66,16 @@ export const loads = [
     formula: 'load = m·g·leverage(stroke)',
     sources: ['Virtual work; standard gravity 9.80665 m/s² (3rd CGPM, 1901)'],
     range: 'At rest; leverage is wheel travel over shock stroke at the stroke given.',
-    input: z.strictObject({
-      rearSprungMass: mass.optional(),
-      wheelLoad: mass.optional(),
-      unsprungMass: mass.optional(),
-      leverage: leverageField,
-      stroke: length.optional(),
-    }),
-    units: { load: 'N' },
+    input: z
+      .strictObject({
+        rearSprungMass: mass.optional(),
+        wheelLoad: mass.optional(),
+        unsprungMass: mass.optional(),
+        leverage: leverageField,
+        stroke: taken(length, 0),
+      })
+      .meta(ways(['rearSprungMass'], scales)),
+    output: z.strictObject({ load: si('force') }),
     example: { rearSprungMass: '55.2 kg', leverage: { start: 2.8, end: 2.4, stroke: '55 mm' }, stroke: '15 mm' },
     run(input) {
       const form = oneForm(input, ['rearSprungMass'] as const, scales)
@@ -93,17 +99,13 @@ export const loads = [
       rearCentre: length,
       headAngle: quantity('angle'),
       leverage: leverageField,
-      ambient: quantity('absolutePressure').optional(),
+      ambient: ambientField,
     }),
-    units: {
-      'sags.fork.stroke': 'm',
-      'sags.fork.fraction': '1',
-      'sags.shock.stroke': 'm',
-      'sags.shock.fraction': '1',
-      'sags.rearTravel': 'm',
-      headAngleAtSag: '°',
-      bottomBracketDrop: 'm',
-    },
+    output: z.strictObject({
+      sags: z.strictObject({ fork: endSag, shock: endSag, rearTravel: si('length') }),
+      headAngleAtSag: si('angle'),
+      bottomBracketDrop: si('length'),
+    }),
     example: {
       fork: { spring: exampleFork, pressure: '88 psi', load: '351 N' },
       shock: { spring: exampleShock, pressure: '180 psi', load: '541 N' },
@@ -130,9 +132,9 @@ export const loads = [
       sideLoad: quantity('force'),
       a: length,
       b: length,
-      mu: z.tuple([count, count]).optional(),
+      mu: taken(z.tuple([count, count]), [0.04, 0.1]),
     }),
-    units: { 'friction[]': 'N' },
+    output: z.strictObject({ friction: pair(si('force')) }),
     example: { sideLoad: '160 N', a: '230 mm', b: '115 mm' },
     run: (input) => sideFriction(withoutGaps(input)),
     assumptions: ({ mu }) =>

@@ -3,11 +3,10 @@ import { type CalibrateQuestion, calibrate, spacersForEndForce, type TravelQuest
 import { z } from 'zod'
 import { calculation } from './calculation.ts'
 import { exampleFork } from './examples.ts'
-import { count, quantity } from './fields.ts'
+import { count, inUnit, pair, quantity, si, taken } from './fields.ts'
 import { springAssumptions } from './spring-and-load.ts'
-import { airSpringField, conditionFields, lowerField, springField, withoutGaps } from './spring-fields.ts'
+import { airSpringField, ambientField, conditionFields, lowerField, springField, withoutGaps } from './spring-fields.ts'
 
-const ambient = quantity('absolutePressure').optional()
 const force = quantity('force')
 const pressure = quantity('pressure')
 const { spacers: _spacers, ...forkWithoutSpacers } = exampleFork
@@ -26,11 +25,11 @@ export const setUp = [
       load: force,
       sag: quantity('fraction'),
       endForce: force,
-      at: quantity('fraction').optional(),
-      exponent: count.optional(),
-      ambient,
+      at: taken(quantity('fraction'), 0.9),
+      exponent: taken(count, 1.3),
+      ambient: ambientField,
     }),
-    units: { spacers: '1', pressure: 'Pa', force: 'N' },
+    output: z.strictObject({ spacers: si('number'), pressure: si('pressure'), force: si('force') }),
     example: { spring: forkWithoutSpacers, load: '351 N', sag: '20 %', endForce: '1900 N' },
     run({ spring, ...rest }) {
       return spacersForEndForce(spring, withoutGaps(rest))
@@ -53,16 +52,21 @@ export const setUp = [
       ...conditionFields,
       load: force,
       deepest: quantity('length'),
-      exponent: count.optional(),
+      exponent: taken(count, 1.3),
       to: z.strictObject({
         pressure: pressure.optional(),
         spacers: count.optional(),
         chamberOil: quantity('volume').optional(),
         lower: lowerField.optional(),
-        ambient,
+        ambient: quantity('absolutePressure').optional(),
       }),
     }),
-    units: { energy: 'J', deepestThere: 'm', fractionThere: '1' },
+    output: z.strictObject({
+      energy: si('energy'),
+      deepestThere: si('length'),
+      fractionThere: si('fraction'),
+      limit: z.literal('bottomed').nullable(),
+    }),
     example: { spring: exampleFork, pressure: '88 psi', load: '351 N', deepest: '138 mm', to: { spacers: 2 } },
     run({ spring, ...rest }) {
       return travelUsed(spring, withoutGaps<TravelQuestion>(rest))
@@ -83,18 +87,23 @@ export const setUp = [
     input: z.strictObject({
       spring: airSpringField,
       points: z
-        .array(z.strictObject({ pressure, load: force, stroke: quantity('length'), u: force.optional() }))
+        .array(z.strictObject({ pressure, load: force, stroke: quantity('length'), u: taken(force, 10) }))
         .max(1000),
-      fit: z.enum(['negativeVolume', 'equalisingStroke']).optional(),
-      ambient,
+      fit: taken(z.enum(['negativeVolume', 'equalisingStroke']), 'negativeVolume'),
+      ambient: ambientField,
     }),
-    units: { value: 'see unit', 'band[]': 'see unit', residual: 'N' },
+    output: z.strictObject({
+      value: inUnit('see unit'),
+      band: pair(inUnit('see unit')),
+      residual: si('force'),
+      unit: z.enum(['m', 'm³']),
+    }),
     example: {
       spring: exampleFork,
       points: [{ pressure: '88 psi', load: '351 N', stroke: '30.5 mm' }],
     },
     run({ spring, ...rest }) {
-      const unit = rest.fit === 'equalisingStroke' ? 'm' : 'm³'
+      const unit = rest.fit === 'equalisingStroke' ? ('m' as const) : ('m³' as const)
       return { ...calibrate(spring, withoutGaps<CalibrateQuestion>(rest)), unit }
     },
     assumptions: ({ spring }) => [

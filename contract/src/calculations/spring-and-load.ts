@@ -3,8 +3,15 @@ import { pressureForSag, type Spring, sag, springCurve } from '@legwork/engine'
 import { z } from 'zod'
 import { calculation } from './calculation.ts'
 import { exampleFork } from './examples.ts'
-import { count, quantity } from './fields.ts'
-import { airSpringField, conditionFields, processFields, springField, withoutGaps } from './spring-fields.ts'
+import { count, quantity, si, taken } from './fields.ts'
+import {
+  airSpringField,
+  ambientField,
+  conditionFields,
+  processFields,
+  springField,
+  withoutGaps,
+} from './spring-fields.ts'
 
 const gasSources = ['Ideal gas; polytropic process p·Vᵏ', 'Force balance on the leg']
 const range =
@@ -21,19 +28,28 @@ export function springAssumptions(spring: Spring, slow = true): string[] {
   return said
 }
 
-const curve = z.strictObject({ spring: springField, ...processFields, points: count.optional() })
+const curve = z.strictObject({ spring: springField, ...processFields, points: taken(count, 61) })
 const sagInput = z.strictObject({
   spring: springField,
   ...conditionFields,
   load: quantity('force'),
-  friction: quantity('force').optional(),
+  friction: taken(quantity('force'), 0),
 })
 const pressureInput = z.strictObject({
   spring: airSpringField,
   load: quantity('force'),
   sag: quantity('fraction'),
-  ambient: quantity('absolutePressure').optional(),
+  ambient: ambientField,
 })
+const curvePoint = z.strictObject({
+  stroke: si('length'),
+  force: si('force'),
+  rate: si('rate'),
+  positivePressure: si('pressure').optional(),
+  negativePressure: si('pressure').optional(),
+  lowerPressures: z.array(si('pressure')).optional(),
+})
+
 export const springAndLoad = [
   calculation({
     name: 'spring-curve',
@@ -44,16 +60,7 @@ export const springAndLoad = [
     sources: gasSources,
     range,
     input: curve,
-    units: {
-      freeStroke: 'm',
-      fullStroke: 'm',
-      'points[].stroke': 'm',
-      'points[].force': 'N',
-      'points[].rate': 'N/m',
-      'points[].positivePressure': 'Pa',
-      'points[].negativePressure': 'Pa',
-      'points[].lowerPressures[]': 'Pa',
-    },
+    output: z.strictObject({ freeStroke: si('length'), fullStroke: si('length'), points: z.array(curvePoint) }),
     example: { spring: exampleFork, pressure: '88 psi', points: 4 },
     run({ spring, ...rest }) {
       return springCurve(spring, withoutGaps(rest))
@@ -69,7 +76,14 @@ export const springAndLoad = [
     sources: gasSources,
     range,
     input: sagInput,
-    units: { stroke: 'm', fraction: '1', rate: 'N/m', low: 'm', high: 'm' },
+    output: z.strictObject({
+      stroke: si('length'),
+      fraction: si('fraction'),
+      rate: si('rate'),
+      low: si('length'),
+      high: si('length'),
+      limit: z.enum(['not-moved', 'bottomed']).nullable(),
+    }),
     example: { spring: exampleFork, pressure: '88 psi', load: '351 N', friction: '15 N' },
     run({ spring, ...rest }) {
       return sag(spring, withoutGaps(rest))
@@ -85,7 +99,7 @@ export const springAndLoad = [
     sources: gasSources,
     range,
     input: pressureInput,
-    units: { pressure: 'Pa', stroke: 'm' },
+    output: z.strictObject({ pressure: si('pressure'), stroke: si('length') }),
     example: { spring: exampleFork, load: '351 N', sag: '20 %' },
     run({ spring, ...rest }) {
       return pressureForSag(spring, withoutGaps(rest))

@@ -1,12 +1,15 @@
 /** The spring as it comes in: an air spring or a coil, closed: an unknown field is refused. */
 import type { Conditions, Process, Spring } from '@legwork/engine'
 import { z } from 'zod'
-import { count, quantity } from './fields.ts'
+import { count, quantity, taken } from './fields.ts'
 
 const length = quantity('length')
 const volume = quantity('volume')
 const pressure = quantity('pressure')
 const rate = quantity('rate')
+
+/** Air around, absolute. */
+export const ambientField = taken(quantity('absolutePressure'), 101_325)
 
 const lowerLeg = z.strictObject({
   oil: volume,
@@ -21,7 +24,7 @@ export const lowerField = z.strictObject({
   stanchion: length,
   rod: length,
   closedAt: quantity('absolutePressure').optional(),
-  closedStroke: length.optional(),
+  closedStroke: taken(length, 0),
   legs: z.array(lowerLeg).min(1).max(2),
 })
 
@@ -36,30 +39,30 @@ const around = {
   damperGas: damperGasField.optional(),
 }
 
+const negative = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('port') }),
+  z.strictObject({ kind: z.literal('valve'), pressure }),
+  z.strictObject({ kind: z.literal('coil'), rate, length }),
+  z.strictObject({ kind: z.literal('none') }),
+])
+
 const air = z.strictObject({
   kind: z.literal('air'),
   bore: length,
   shaft: length,
   positiveVolume: volume,
   negativeVolume: volume.optional(),
-  equalisingStroke: length.optional(),
-  positiveShaft: length.optional(),
+  equalisingStroke: taken(length, 0),
+  positiveShaft: taken(length, 0),
   spacerVolume: volume.optional(),
-  spacers: count.optional(),
-  chamberOil: volume.optional(),
-  negative: z
-    .discriminatedUnion('kind', [
-      z.strictObject({ kind: z.literal('port') }),
-      z.strictObject({ kind: z.literal('valve'), pressure }),
-      z.strictObject({ kind: z.literal('coil'), rate, length }),
-      z.strictObject({ kind: z.literal('none') }),
-    ])
-    .optional(),
+  spacers: taken(count, 0),
+  chamberOil: taken(volume, 0),
+  negative: taken(negative, { kind: 'port' }),
   second: z.strictObject({ volume, pressure }).optional(),
   maxPressure: pressure.optional(),
   ...around,
 })
-const coil = z.strictObject({ kind: z.literal('coil'), rate, preload: length.optional(), ...around })
+const coil = z.strictObject({ kind: z.literal('coil'), rate, preload: taken(length, 0), ...around })
 
 /** A field left out is not there at all: the engine tells left out from `undefined`. */
 export function withoutGaps<T>(value: unknown): T {
@@ -76,12 +79,12 @@ export const airSpringField = air.transform((spring) => withoutGaps<Extract<Spri
 
 export const conditionFields = {
   pressure: pressure.optional(),
-  pressureAt: length.optional(),
-  ambient: quantity('absolutePressure').optional(),
+  pressureAt: taken(length, 0),
+  ambient: ambientField,
 } satisfies Record<keyof Conditions, unknown>
 
 export const processFields = {
   ...conditionFields,
-  exponent: count.optional(),
-  startStroke: length.optional(),
+  exponent: taken(count, 1),
+  startStroke: taken(length, 0),
 } satisfies Record<keyof Process, unknown>

@@ -2,7 +2,7 @@
 import { bolt, threadStrip, wrenchChoice } from '@legwork/engine'
 import { z } from 'zod'
 import { calculation } from './calculation.ts'
-import { count, quantity } from './fields.ts'
+import { count, inUnit, pair, quantity, si, taken } from './fields.ts'
 import { withoutGaps } from './spring-fields.ts'
 
 const length = quantity('length')
@@ -25,10 +25,13 @@ export const threads = [
           z.strictObject({ id: z.string().max(200), low: torque, high: torque, class: quantity('fraction'), length }),
         )
         .max(200),
-      adapterLength: length.optional(),
-      adapterAngle: quantity('angle').optional(),
+      adapterLength: taken(length, 0),
+      adapterAngle: taken(quantity('angle'), 0),
     }),
-    units: { 'best.set': 'N·m', 'best.error': 'N·m' },
+    output: z.strictObject({
+      best: z.strictObject({ id: z.string(), set: si('torque'), error: si('torque') }).nullable(),
+      refused: z.array(z.strictObject({ id: z.string(), why: z.string() })),
+    }),
     example: {
       wanted: '5.5 N·m',
       wrenches: [
@@ -52,17 +55,17 @@ export const threads = [
       torque,
       diameter: length,
       pitch: length,
-      bore: length.optional(),
-      nutFactor: z.tuple([count, count]).optional(),
+      bore: taken(length, 0),
+      nutFactor: taken(z.tuple([count, count]), [0.15, 0.25]),
       yield: stress.optional(),
     }),
-    units: {
-      'clampForce[]': 'N',
-      stressArea: 'm²',
-      'stress[]': 'Pa',
-      'misesStress[]': 'Pa',
-      'shareOfYield[]': '1',
-    },
+    output: z.strictObject({
+      clampForce: pair(si('force')),
+      stressArea: inUnit('m²'),
+      stress: pair(si('stress')),
+      misesStress: pair(si('stress')),
+      shareOfYield: pair(si('fraction')).optional(),
+    }),
     example: { torque: '6 N·m', diameter: '8 mm', pitch: '1 mm', bore: '5 mm', yield: '400 MPa' },
     run: (input) => bolt(withoutGaps(input)),
     assumptions(input) {
@@ -92,7 +95,10 @@ export const threads = [
       engagement: length,
       shearStrength: z.strictObject({ external: stress, internal: stress }),
     }),
-    units: { 'area.external': 'm²', 'area.internal': 'm²', 'force.external': 'N', 'force.internal': 'N' },
+    output: z.strictObject({
+      area: z.strictObject({ external: inUnit('m²'), internal: inUnit('m²') }),
+      force: z.strictObject({ external: si('force'), internal: si('force') }),
+    }),
     example: {
       diameter: '8 mm',
       pitch: '1.25 mm',

@@ -2,14 +2,14 @@
 import { wrenchSetting } from '@legwork/engine'
 import { z } from 'zod'
 import { calculation } from './calculation.ts'
-import { quantity } from './fields.ts'
+import { quantity, si, taken } from './fields.ts'
 import { withoutGaps } from './spring-fields.ts'
 
 const input = z.strictObject({
   wanted: quantity('torque'),
   wrenchLength: quantity('length'),
   adapterLength: quantity('length'),
-  adapterAngle: quantity('angle').optional(),
+  adapterAngle: taken(quantity('angle'), 0),
 })
 
 export const torque = [
@@ -22,7 +22,7 @@ export const torque = [
     sources: ['Lever rule, as in FAA AC 43.13-1B and US Army TM 9-254'],
     range: 'Hand at the middle of the grip; φ is 0 in line, 90° across.',
     input,
-    units: { set: 'N·m' },
+    output: z.strictObject({ set: si('torque') }),
     example: { wanted: '5.5 N·m', wrenchLength: '245 mm', adapterLength: '30 mm' },
     run: (question) => wrenchSetting(withoutGaps(question)),
     assumptions: () => ['The pull is square to the wrench, at the middle of its grip.'],
