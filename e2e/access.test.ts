@@ -1,14 +1,11 @@
 /** Every page in both themes: no finding of axe's WCAG 2.2 A and AA rules. */
-import { mkdtemp, readFile } from 'node:fs/promises'
+import { readFile } from 'node:fs/promises'
 import { createRequire } from 'node:module'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import type { AxeResults } from 'axe-core'
 import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { addressesOf } from './src/addresses.ts'
-import { type ServerProcess, serverProcess } from './src/server-process.ts'
-import { openTablet } from './src/tablet.ts'
+import { useBench } from './src/bench.ts'
 import { enterDemo } from './src/walk.ts'
 
 const axeSource = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
@@ -25,32 +22,25 @@ async function findings(page: Page): Promise<string[]> {
 }
 
 describe.each(['light', 'dark'] as const)('access, %s', (theme) => {
-  let server: ServerProcess
-  beforeAll(async () => {
-    server = await serverProcess({ now: '2026-06-03T10:00:00Z' })
-    await server.start()
-  })
-  afterAll(() => server?.kill())
+  const bench = useBench({ theme })
 
   it('axe finds nothing on any page', async () => {
-    const tablet = await openTablet(await mkdtemp(join(tmpdir(), 'legwork-profile-')), { theme })
-    const { page } = tablet
+    const { page } = bench
     const found: Record<string, string[]> = {}
     const look = async (name: string): Promise<void> => {
       const here = await findings(page)
       if (here.length > 0) found[name] = here
     }
-    await page.goto(server.address)
+    await page.goto(bench.address)
     await page.getByRole('button').first().waitFor()
     await look('start')
-    await enterDemo(page, server.address)
-    for (const [name, address] of await addressesOf(page, server.address)) {
+    await enterDemo(page, bench.address)
+    for (const [name, address] of await addressesOf(page, bench.address)) {
       await page.goto(address)
       await page.getByRole('main').first().waitFor()
       await page.waitForTimeout(200)
       await look(name)
     }
-    await tablet.close()
     expect(found).toEqual({})
   })
 })

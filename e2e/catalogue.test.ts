@@ -1,12 +1,8 @@
 /** Every text on every page comes from the catalogue: in the pseudo voice each stands in brackets. */
-import { mkdtemp } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { addressesOf } from './src/addresses.ts'
-import { type ServerProcess, serverProcess } from './src/server-process.ts'
-import { openTablet, type Tablet } from './src/tablet.ts'
+import { useBench } from './src/bench.ts'
 
 /** Visible text that is neither in brackets nor marked as data (`translate="no"`). */
 async function strayTexts(page: Page): Promise<string[]> {
@@ -32,34 +28,24 @@ async function strayTexts(page: Page): Promise<string[]> {
 }
 
 describe('texts', () => {
-  let server: ServerProcess
-  let tablet: Tablet
-  beforeAll(async () => {
-    server = await serverProcess({ now: '2026-06-03T10:00:00Z' })
-    await server.start()
-    tablet = await openTablet(await mkdtemp(join(tmpdir(), 'legwork-profile-')))
-  })
-  afterAll(async () => {
-    await tablet?.close()
-    await server?.kill()
-  })
+  const bench = useBench()
 
   it('finds a text that is not from the catalogue', async () => {
-    const { page } = tablet
-    await page.goto(`${server.address}/?voice=pseudo`)
+    const { page } = bench
+    await page.goto(`${bench.address}/?voice=pseudo`)
     await page.getByRole('button').first().waitFor()
     await page.evaluate(() => document.body.append('An odd text'))
     expect(await strayTexts(page)).toContain('An odd text')
   })
 
   it('no page has a text outside the catalogue', async () => {
-    const { page } = tablet
-    await page.goto(`${server.address}/?voice=pseudo`)
+    const { page } = bench
+    await page.goto(`${bench.address}/?voice=pseudo`)
     expect(await strayTexts(page)).toEqual([])
     await page.getByRole('button', { name: /demo workshop/ }).click()
     await page.getByRole('link', { name: /Take in a unit/ }).waitFor()
     const stray: Record<string, string[]> = {}
-    for (const [name, address] of await addressesOf(page, server.address)) {
+    for (const [name, address] of await addressesOf(page, bench.address)) {
       await page.goto(`${address}?voice=pseudo`)
       await page.getByRole('main').first().waitFor()
       await page.waitForTimeout(250)
