@@ -96,7 +96,16 @@ export const registerBodies: { [R in RegisterName]: z.ZodType<Registers[R]> } = 
       compression: sourced(z.number().min(0).max(100)).nullable(),
     }),
     legs: z.strictObject({ left: legSheet, right: legSheet }).nullable(),
-    limits: z.record(z.string(), z.strictObject({ watch: z.number(), fail: z.number(), source })),
+    limits: z.record(
+      z.string(),
+      z.strictObject({
+        watch: z.number().exactOptional(),
+        fail: z.number().exactOptional(),
+        watchBelow: z.number().exactOptional(),
+        failBelow: z.number().exactOptional(),
+        source,
+      }),
+    ),
   }),
   instruments: z.discriminatedUnion('kind', [
     z.strictObject({

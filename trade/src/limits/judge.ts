@@ -1,6 +1,6 @@
 /** Judging a measured value against a limit: pass, watch, fail, or cannot tell where the instrument's doubt reaches over it. */
 import { Refusal } from '@legwork/engine'
-import type { Limit } from '../sheets/sheet.ts'
+import type { Bounds } from '../sheets/sheet.ts'
 
 export type Verdict = 'pass' | 'watch' | 'fail' | 'cannot-tell'
 const order: readonly Verdict[] = ['pass', 'watch', 'fail']
@@ -11,30 +11,50 @@ export interface Zone {
   verdict: 'pass' | 'watch' | 'fail'
 }
 
-/** A sheet's limit (larger is worse) as zones. */
-export function zonesOf(limit: Pick<Limit, 'watch' | 'fail'>): readonly Zone[] {
-  return [
-    { from: Number.NEGATIVE_INFINITY, verdict: 'pass' },
-    { from: limit.watch, verdict: 'watch' },
-    { from: limit.fail, verdict: 'fail' },
-  ]
+/**
+ * Bounds as zones, rising. Above `watch` and `fail` it is too much, below `watchBelow` and `failBelow` too little.
+ *
+ * @example zonesOf({ failBelow: 1.3, watchBelow: 2 }).map((zone) => zone.verdict) // ['fail', 'watch', 'pass']
+ */
+export function zonesOf(bounds: Bounds): readonly Zone[] {
+  const { watch, fail, watchBelow, failBelow } = bounds
+  const zones: Zone[] = []
+  let from = Number.NEGATIVE_INFINITY
+  const upTo = (limit: number | undefined, verdict: Zone['verdict']): void => {
+    if (limit === undefined) return
+    zones.push({ from, verdict })
+    from = limit
+  }
+  upTo(failBelow, 'fail')
+  upTo(watchBelow, 'watch')
+  zones.push({ from, verdict: 'pass' })
+  if (watch !== undefined) zones.push({ from: watch, verdict: 'watch' })
+  if (fail !== undefined) zones.push({ from: fail, verdict: 'fail' })
+  return zones
 }
 
-function at(value: number, zones: readonly Zone[]): 'pass' | 'watch' | 'fail' {
-  // A limit itself still belongs to the better zone: 2 mm short of '≤ 2 mm' passes. A billionth is rounding.
-  const found = zones.findLast(
-    (zone) => value - zone.from > 1e-9 * Math.max(1, Math.abs(zone.from)) || zone.from === Number.NEGATIVE_INFINITY,
-  )
-  return found?.verdict ?? 'pass'
+/** How far a value lies into a zone whose limit is `from`; a billionth is rounding. */
+function isIn(zones: readonly Zone[], index: number, value: number): boolean {
+  const zone = zones[index]
+  if (!zone) return false
+  const slack = 1e-9 * Math.max(1, Math.abs(zone.from))
+  const before = zones[index - 1]
+  // A limit itself belongs to the better of its two zones: 2 mm short of '≤ 2 mm' passes.
+  const better = before !== undefined && order.indexOf(zone.verdict) < order.indexOf(before.verdict)
+  return before === undefined || (better ? value >= zone.from - slack : value > zone.from + slack)
+}
+
+function zoneAt(zones: readonly Zone[], value: number): number {
+  return zones.findLastIndex((_, index) => isIn(zones, index, value))
 }
 
 /**
  * The verdict on a value, with the instrument's doubt.
  *
  * @param value  [SI]
- * @param halfWidth  half of the band that the instrument leaves [SI], 0 where it does not matter
  * @param zones  rising; the first from −∞
- * @returns cannot-tell where both ends of the band are judged differently
+ * @param halfWidth  half of the band that the instrument leaves [SI], 0 where it does not matter
+ * @returns cannot-tell where the band lies in zones that are judged differently
  * @throws Refusal for a value that is no number
  * @example judge(0.00015, zonesOf({ watch: 0.00012, fail: 0.0002 }), 0) // 'watch'
  */
@@ -49,9 +69,9 @@ export function judge(value: number, zones: readonly Zone[], halfWidth = 0): Ver
         next: 'Measure again.',
       },
     ])
-  const low = at(value - halfWidth, zones)
-  const high = at(value + halfWidth, zones)
-  return low === high ? low : 'cannot-tell'
+  const touched = zones.slice(zoneAt(zones, value - halfWidth), zoneAt(zones, value + halfWidth) + 1)
+  const [first, ...rest] = new Set(touched.map((zone) => zone.verdict))
+  return first !== undefined && rest.length === 0 ? first : 'cannot-tell'
 }
 
 /** The worst of several verdicts; cannot tell counts less than watch, because it says nothing bad. */

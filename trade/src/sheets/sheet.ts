@@ -29,10 +29,16 @@ export type DamperKind = 'open-bath' | 'sealed-cartridge' | 'bladder-cartridge' 
 export type LegRole = 'spring' | 'damper' | 'both'
 export type FootFixing = 'hollow-bolt' | 'nut-on-shaft' | 'bolt-behind-knob' | 'captive-bolt'
 
-/** A limit that finds judge against: larger is worse. */
-export interface Limit {
-  watch: number
-  fail: number
+/** Where a measurement is no longer good [SI]: too much above `watch` and `fail`, too little below the other two. */
+export interface Bounds {
+  watch?: number
+  fail?: number
+  watchBelow?: number
+  failBelow?: number
+}
+
+/** A limit that measurements are judged by. */
+export interface Limit extends Bounds {
   source: Source
 }
 

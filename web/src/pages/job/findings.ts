@@ -1,6 +1,7 @@
 /** Measurements judged, worst first. */
 import {
   type Finding,
+  halfWidthOf,
   type Instrument,
   judgeMeasured,
   type MeasuredEntry,
@@ -34,11 +35,6 @@ export interface JudgedMeasurement {
   halfWidth: number
 }
 
-/** Half of the smallest step that an instrument shows [SI]; 0 where none is named or it does not say. */
-export function halfStep(instrument: Instrument | undefined): number {
-  return instrument && 'resolution' in instrument ? instrument.resolution / 2 : 0
-}
-
 const order = ['fail', 'watch', 'cannot-tell', 'pass'] as const
 
 /** The last reading of each kind, leg and phase, judged by the sheet or by common practice. */
@@ -53,7 +49,8 @@ export function judgedMeasurements(
   return [...last.values()]
     .flatMap((entry) => {
       if (!isMeasurable(entry.what)) return []
-      const halfWidth = halfStep(instruments.find((one) => one.id === entry.reading.instrument))
+      const instrument = instruments.find((one) => one.id === entry.reading.instrument)
+      const halfWidth = halfWidthOf(instrument, entry.reading.value)
       const finding = judgeMeasured(entry.what, entry.reading.value, sheet, halfWidth)
       return [{ entry, what: entry.what, finding, halfWidth }]
     })

@@ -145,17 +145,14 @@ export function figureOf(step: StepState, state: JobState, tools: FigureTools): 
       return one(of(sheet?.stroke, { measure: 'm', label: message('work.travel-by-sheet') }))
     case 'air-pressure':
       return airFigure(fills, state, tools.pump)
-    case 'clearance':
+    case 'clearance': {
+      const limit = sheet?.limits.clearance
       return one(
-        sheet?.limits.clearance
-          ? {
-              value: sheet.limits.clearance.watch,
-              measure: 'm',
-              source: sheet.limits.clearance.source,
-              label: message('work.clearance-under'),
-            }
-          : null,
+        limit?.watch === undefined
+          ? null
+          : { value: limit.watch, measure: 'm', source: limit.source, label: message('work.clearance-under') },
       )
+    }
     case 'clicks': {
       const kept = state.snapshot.rebound
       if (!kept?.reading) return { kind: 'none' }
