@@ -2,6 +2,7 @@ import { randomBytes } from 'node:crypto'
 import { mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { calculations } from '@legwork/contract/calculations/index.ts'
 import { newId } from '@legwork/trade'
 import type { FastifyInstance } from 'fastify'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
@@ -53,6 +54,26 @@ describe('every request', () => {
       expect.arrayContaining(['/api/calc/{name}', '/api/workshops/{workshop}/deliveries']),
     )
   })
+
+  it.each(Object.values(calculations))(
+    'tells what goes in and comes out of $name',
+    async ({ name, example, units }) => {
+      const { paths } = (await app.inject({ url: '/api/openapi.json', headers })).json()
+      const { requestBody, responses } = paths[`/api/calc/${name}`].post
+      const body = requestBody.content['application/json'].schema
+      const answer = responses['200'].content['application/json'].schema
+      expect(body.additionalProperties).toBe(false)
+      expect(Object.keys(body.properties)).toEqual(expect.arrayContaining(Object.keys(example)))
+      expect(Object.keys(example)).toEqual(expect.arrayContaining(body.required ?? []))
+      const told = await app.inject({ method: 'POST', url: `/api/calc/${name}`, headers, payload: example })
+      const given = told.json()
+      // A star stands for a name the question chooses.
+      if (!Object.keys(units).some((path) => path.startsWith('*')))
+        expect(Object.keys(answer.properties)).toEqual(expect.arrayContaining(Object.keys(given)))
+      expect(Object.keys(given)).toEqual(expect.arrayContaining(answer.required))
+      expect(responses['422'].content).toBeDefined()
+    },
+  )
 
   it('calculates, and refuses with field, value, what is allowed and what to do', async () => {
     const right = await app.inject({

@@ -2,9 +2,10 @@
 import helmet from '@fastify/helmet'
 import swagger from '@fastify/swagger'
 import Fastify, { type FastifyInstance } from 'fastify'
-import { jsonSchemaTransform, serializerCompiler, validatorCompiler } from 'fastify-type-provider-zod'
+import { serializerCompiler, validatorCompiler } from 'fastify-type-provider-zod'
 import { Announcer } from './announcer.ts'
 import type { Clock } from './clock.ts'
+import { toOpenApi } from './open-api.ts'
 import { permissions } from './permissions.ts'
 import { useProblems } from './problems.ts'
 import { bookRoutes } from './routes/book.ts'
@@ -63,7 +64,7 @@ export async function buildApp(options: AppOptions): Promise<FastifyInstance> {
       openapi: '3.1.0',
       info: { title: 'Legwork', version: '0.1.0', description: 'Bench book and arithmetic for forks and rear shocks.' },
     },
-    transform: jsonSchemaTransform,
+    transform: toOpenApi,
   })
   const server: Server = { store: options.store, clock: options.clock, announcer: new Announcer() }
   app.addHook('onSend', async (_request, reply) => {

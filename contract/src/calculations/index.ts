@@ -11,7 +11,8 @@ import { springAndLoad } from './spring-and-load.ts'
 import { threads } from './threads.ts'
 import { torque } from './torque.ts'
 
-export { type Answer, type Calculation, describeCalculation, type Group, groups } from './calculation.ts'
+export { type Answer, answerSchema, type Calculation, describeCalculation, type Group, groups } from './calculation.ts'
+export type { SchemaPart } from './units-of.ts'
 
 const all: readonly Calculation[] = [
   ...springAndLoad,

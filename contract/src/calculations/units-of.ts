@@ -37,7 +37,7 @@ function unitsIn(part: SchemaPart, path = ''): [string, string][] {
 
 /** The JSON Schema of a calculation's input or output. */
 export function schemaPart(schema: z.ZodType, io: 'input' | 'output'): SchemaPart {
-  const made = z.toJSONSchema(schema, {
+  const { $schema: _dialect, ...made } = z.toJSONSchema(schema, {
     io,
     // The library drops the default of a field that is read from a text.
     override({ zodSchema, jsonSchema }) {
