@@ -3,7 +3,7 @@
  * steps, and events located on them. It always comes to an end: steps are counted, and a step too small to move time stops.
  */
 import { brent } from './brent.ts'
-import { tableau, weights } from './dormand-prince-tableau.ts'
+import { nodes, rows, weights } from './dormand-prince-tableau.ts'
 
 /** Writes the rates of change at a time into `out`. */
 export type Rates = (time: number, state: Float64Array, out: Float64Array) => void
@@ -53,6 +53,11 @@ export interface OdeSolution {
   steps: number
 }
 
+const [, c2, c3, c4, c5] = nodes
+const [[a21], [a31, a32], [a41, a42, a43], [a51, a52, a53, a54], [a61, a62, a63, a64, a65]] = rows
+const [b1, , b3, b4, b5, b6] = weights.answer
+const [e1, , e3, e4, e5, e6, e7] = weights.error
+const [d1, , d3, d4, d5, d6, d7] = weights.dense
 const smallestFactor = 0.2
 const largestFactor = 10
 
@@ -76,10 +81,9 @@ export function dormandPrince(
 ): OdeSolution {
   const { relative = 1e-8, absolute = 1e-10, largestStep = until - from, budget = 20_000, events = [] } = options
   const size = start.length
-  const stages = Array.from({ length: 7 }, () => new Float64Array(size))
-  const slope = (stage: number): Float64Array => stages[stage] ?? new Float64Array(size)
-  const trial = new Float64Array(size)
-  const dense = Array.from({ length: 5 }, () => new Float64Array(size))
+  const vector = (): Float64Array => new Float64Array(size)
+  const [k1, k2, k3, k4, k5, k6, k7] = [vector(), vector(), vector(), vector(), vector(), vector(), vector()]
+  const [trial, bend, twist, rest] = [vector(), vector(), vector(), vector()]
   const between = new Float64Array(size)
   const happened: OdeHappening[] = []
   let state: Float64Array = Float64Array.from(start)
@@ -89,7 +93,7 @@ export function dormandPrince(
 
   const scale = (one: number, other: number) => absolute + relative * Math.max(Math.abs(one), Math.abs(other))
 
-  rates(time, state, slope(0))
+  rates(time, state, k1)
   let step = Math.min(largestStep, firstStep())
   if (!Number.isFinite(step)) return { ended: 'no-value', time, state, happened, steps }
   let before = 1e-4
@@ -97,7 +101,7 @@ export function dormandPrince(
 
   /** A first step whose straight-line change is a hundredth of the state, and whose curvature the order can follow. */
   function firstStep(): number {
-    const first = slope(0)
+    const first = k1
     let high = 0
     let steep = 0
     for (let i = 0; i < size; i += 1) {
@@ -108,7 +112,7 @@ export function dormandPrince(
     const rough = high < 1e-10 || steep < 1e-10 ? 1e-6 * (until - from) : 0.01 * Math.sqrt(high / steep)
     const tried = Math.min(rough, until - from)
     for (let i = 0; i < size; i += 1) trial[i] = (state[i] ?? 0) + tried * (first[i] ?? 0)
-    const second = slope(1)
+    const second = k2
     rates(time + tried, trial, second)
     let curved = 0
     for (let i = 0; i < size; i += 1) {
@@ -119,51 +123,62 @@ export function dormandPrince(
     return Number.isFinite(fine) ? Math.min(100 * tried, fine) : tried
   }
 
-  /** Tries one step into `next`; gives its error, 1 being what is allowed. */
+  /** Tries one step into `next`; gives its error, 1 being what is allowed. Written out: this is where the time goes. */
   function tried(length: number): number {
-    for (let stage = 1; stage < 7; stage += 1) {
-      const row = tableau[stage - 1]
-      if (row === undefined) break
-      const target = stage === 6 ? next : trial
-      for (let i = 0; i < size; i += 1) {
-        let sum = 0
-        for (let earlier = 0; earlier < stage; earlier += 1) sum += (row.a[earlier] ?? 0) * (stages[earlier]?.[i] ?? 0)
-        target[i] = (state[i] ?? 0) + length * sum
-      }
-      rates(time + row.c * length, target, slope(stage))
+    for (let i = 0; i < size; i += 1) trial[i] = (state[i] ?? 0) + length * (a21 * (k1[i] ?? 0))
+    rates(time + c2 * length, trial, k2)
+    for (let i = 0; i < size; i += 1) {
+      trial[i] = (state[i] ?? 0) + length * (a31 * (k1[i] ?? 0) + a32 * (k2[i] ?? 0))
     }
+    rates(time + c3 * length, trial, k3)
+    for (let i = 0; i < size; i += 1) {
+      trial[i] = (state[i] ?? 0) + length * (a41 * (k1[i] ?? 0) + a42 * (k2[i] ?? 0) + a43 * (k3[i] ?? 0))
+    }
+    rates(time + c4 * length, trial, k4)
+    for (let i = 0; i < size; i += 1) {
+      const early = a51 * (k1[i] ?? 0) + a52 * (k2[i] ?? 0)
+      trial[i] = (state[i] ?? 0) + length * (early + a53 * (k3[i] ?? 0) + a54 * (k4[i] ?? 0))
+    }
+    rates(time + c5 * length, trial, k5)
+    for (let i = 0; i < size; i += 1) {
+      const early = a61 * (k1[i] ?? 0) + a62 * (k2[i] ?? 0) + a63 * (k3[i] ?? 0)
+      trial[i] = (state[i] ?? 0) + length * (early + a64 * (k4[i] ?? 0) + a65 * (k5[i] ?? 0))
+    }
+    rates(time + length, trial, k6)
+    for (let i = 0; i < size; i += 1) {
+      const early = b1 * (k1[i] ?? 0) + b3 * (k3[i] ?? 0) + b4 * (k4[i] ?? 0)
+      next[i] = (state[i] ?? 0) + length * (early + b5 * (k5[i] ?? 0) + b6 * (k6[i] ?? 0))
+    }
+    rates(time + length, next, k7)
     let total = 0
     for (let i = 0; i < size; i += 1) {
-      let error = 0
-      for (let stage = 0; stage < 7; stage += 1) error += (weights.error[stage] ?? 0) * (stages[stage]?.[i] ?? 0)
-      total += ((length * error) / scale(state[i] ?? 0, next[i] ?? 0)) ** 2
+      const early = e1 * (k1[i] ?? 0) + e3 * (k3[i] ?? 0) + e4 * (k4[i] ?? 0)
+      const error = early + e5 * (k5[i] ?? 0) + e6 * (k6[i] ?? 0) + e7 * (k7[i] ?? 0)
+      const share = (length * error) / scale(state[i] ?? 0, next[i] ?? 0)
+      total += share * share
     }
     return Math.sqrt(total / size)
   }
 
   function prepareDense(length: number): void {
-    const [start0, change, bend, twist, rest] = dense
-    if (!start0 || !change || !bend || !twist || !rest) return
     for (let i = 0; i < size; i += 1) {
       const difference = (next[i] ?? 0) - (state[i] ?? 0)
-      const bent = length * (stages[0]?.[i] ?? 0) - difference
-      start0[i] = state[i] ?? 0
-      change[i] = difference
+      const bent = length * (k1[i] ?? 0) - difference
       bend[i] = bent
-      twist[i] = difference - length * (stages[6]?.[i] ?? 0) - bent
-      let sum = 0
-      for (let stage = 0; stage < 7; stage += 1) sum += (weights.dense[stage] ?? 0) * (stages[stage]?.[i] ?? 0)
-      rest[i] = length * sum
+      twist[i] = difference - length * (k7[i] ?? 0) - bent
+      const early = d1 * (k1[i] ?? 0) + d3 * (k3[i] ?? 0) + d4 * (k4[i] ?? 0)
+      rest[i] = length * (early + d5 * (k5[i] ?? 0) + d6 * (k6[i] ?? 0) + d7 * (k7[i] ?? 0))
     }
   }
 
-  function inStep(length: number): (at: number, out: Float64Array) => void {
+  function inStep(length: number): OdeStep['at'] {
     return (at, out) => {
       const share = (at - time) / length
       const left = 1 - share
       for (let i = 0; i < size; i += 1) {
-        const inner = (dense[3]?.[i] ?? 0) + left * (dense[4]?.[i] ?? 0)
-        out[i] = (dense[0]?.[i] ?? 0) + share * ((dense[1]?.[i] ?? 0) + left * ((dense[2]?.[i] ?? 0) + share * inner))
+        const inner = (bend[i] ?? 0) + share * ((twist[i] ?? 0) + left * (rest[i] ?? 0))
+        const difference = (next[i] ?? 0) - (state[i] ?? 0)
+        out[i] = (state[i] ?? 0) + share * (difference + left * inner)
       }
     }
   }
@@ -222,9 +237,7 @@ export function dormandPrince(
     const spare = state
     state = next
     next = spare
-    const last = slope(6)
-    stages[6] = slope(0)
-    stages[0] = last
+    k1.set(k7)
     const floor = Math.max(error, 1e-10)
     const factor = 0.9 * floor ** -0.17 * before ** 0.04
     step = Math.min(largestStep, length * Math.min(largestFactor, Math.max(smallestFactor, factor)))

@@ -3,8 +3,8 @@ import { figure } from '../quantities/kinds.ts'
 import type { CubicMetre, Joule, Metre, Newton, Pascal } from '../quantities/si.ts'
 import { refuseOne, stopAt, within } from '../refusal/found.ts'
 import type { AirSpring, Conditions, LowerAir, Spring } from '../spring/spring.ts'
-import { force } from '../spring/spring-force.ts'
-import { type SpringState, springState } from '../spring/spring-state.ts'
+import { energyBetween } from '../spring/spring-energy.ts'
+import { springState } from '../spring/spring-state.ts'
 import { loadWithin, sag } from './sag.ts'
 
 /** Another setting of the same spring; what is left out stays. */
@@ -32,20 +32,6 @@ export interface TravelUsed {
   /** Of the nominal stroke. */
   fractionThere: number
   limit: 'bottomed' | null
-}
-
-const panels = 64
-
-/** ∫(F − load)dx from one stroke to another: Gauss–Legendre, three points a panel. */
-function energyBetween(state: SpringState, load: number, from: number, to: number): number {
-  const half = (to - from) / panels / 2
-  const outer = half * Math.sqrt(0.6)
-  let sum = 0
-  for (let panel = 0; panel < panels; panel += 1) {
-    const middle = from + (2 * panel + 1) * half
-    sum += 5 * force(state, middle - outer) + 8 * force(state, middle) + 5 * force(state, middle + outer) - 18 * load
-  }
-  return (sum * half) / 9
 }
 
 function changed(spring: Spring, to: OtherSetting): Spring {
