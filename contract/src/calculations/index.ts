@@ -3,7 +3,9 @@ import { air } from './air.ts'
 import { type Answer, type Calculation, runChecked } from './calculation.ts'
 import { coils } from './coils.ts'
 import { doubtOver } from './doubt.ts'
+import { hoursRidden } from './hours.ts'
 import { leak } from './leak.ts'
+import { lives } from './life.ts'
 import { loads } from './loads.ts'
 import { oil } from './oil.ts'
 import { setUp } from './set-up.ts'
@@ -24,6 +26,8 @@ const all: readonly Calculation[] = [
   ...torque,
   ...threads,
   ...oil,
+  ...hoursRidden,
+  ...lives,
 ]
 
 const byName: Readonly<Record<string, Calculation>> = Object.fromEntries(all.map((one) => [one.name, one]))
