@@ -2,7 +2,7 @@ import { Refusal } from '@legwork/engine'
 import { describe, expect, it } from 'vitest'
 import { dueRange } from './due-range.ts'
 
-const days = (from: string, to: string): number => (Date.parse(to) - Date.parse(from)) / 86_400_000
+const days = (from: string, to: string | null): number => (Date.parse(to ?? '') - Date.parse(from)) / 86_400_000
 const from = '2026-05-02'
 
 describe('due dates from ranges', () => {

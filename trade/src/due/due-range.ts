@@ -1,37 +1,11 @@
 /** When the next service is due, where hours are known as ranges: dates by which one, five and nine in ten are due. */
-import { Refusal } from '@legwork/engine'
+import { type DueDates, dueDates, dueDraws, Refusal, seededDraws } from '@legwork/engine'
 import { type DueService, intervals } from './intervals.ts'
 
 /** From … to, both ends as likely as what is between [h]. */
 export interface HoursRange {
   low: number
   high: number
-}
-
-export interface DueRange {
-  /** Days, ISO 8601. */
-  p10: string
-  p50: string
-  p90: string
-}
-
-const draws = 2000
-const day = 86_400_000
-
-/**
- * Chance that is the same for the same seed: 32 bits of state, 0 ≤ value < 1.
- *
- * @source a counter through the finalizer of MurmurHash3 (public domain)
- */
-function seeded(seed: number): () => number {
-  let counter = seed >>> 0
-  return () => {
-    counter = (counter + 0x9e3779b9) >>> 0
-    let mixed = counter
-    mixed = Math.imul(mixed ^ (mixed >>> 16), 0x85ebca6b)
-    mixed = Math.imul(mixed ^ (mixed >>> 13), 0xc2b2ae35)
-    return ((mixed ^ (mixed >>> 16)) >>> 0) / 2 ** 32
-  }
 }
 
 function checked(field: string, { low, high }: HoursRange, least: number, most: number): void {
@@ -43,7 +17,8 @@ function checked(field: string, { low, high }: HoursRange, least: number, most: 
 
 /**
  * Draws hours a week, hours since and the interval from their ranges: date = from + 7·(interval − since)/hours a week days,
- * none before `from`; the dates are the draws' 10, 50 and 90 % quantiles, in whole days.
+ * none before `from`; the dates are those that 10, 50 and 90 % of the draws reach, in whole days, null beyond five years.
+ * Where the rider's own weeks are known, `due` of the engine draws them instead.
  *
  * @param hoursPerWeek  [h], 0.1 … 60
  * @param since         ridden since the service [h], 0 … 10 000
@@ -60,7 +35,7 @@ export function dueRange(given: {
   seed: number
   since?: HoursRange
   interval?: HoursRange
-}): DueRange {
+}): DueDates {
   const { hoursPerWeek, since = { low: 0, high: 0 }, interval = intervals[given.service], seed } = given
   checked('hoursPerWeek', hoursPerWeek, 0.1, 60)
   checked('since', since, 0, 10_000)
@@ -72,15 +47,11 @@ export function dueRange(given: {
       { field: 'from', code: 'not-a-number', came: given.from, allowed: 'a day like 2026-05-02', next },
     ])
   }
-  const chance = seeded(seed)
+  const chance = seededDraws(seed)
   const drawn = ({ low, high }: HoursRange): number => low + (high - low) * chance()
-  const days = Array.from({ length: draws }, () => {
+  const days = Array.from({ length: dueDraws }, () => {
     const left = Math.max(0, drawn(interval) - drawn(since))
     return (left / drawn(hoursPerWeek)) * 7
-  }).sort((one, other) => one - other)
-  const at = (share: number): string => {
-    const quantile = days[Math.round(share * (draws - 1))] ?? 0
-    return new Date(from + Math.ceil(quantile - 1e-9) * day).toISOString().slice(0, 10)
-  }
-  return { p10: at(0.1), p50: at(0.5), p90: at(0.9) }
+  })
+  return dueDates(days, from)
 }
