@@ -4,10 +4,22 @@ import { mkdtemp, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { promisify } from 'node:util'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { type ServerProcess, serverProcess } from './src/server-process.ts'
-import { openTablet, type Tablet } from './src/tablet.ts'
-import { agreePlan, chapterLink, chassisSound, enterDemo, keepSnapshot, takeIn, workThrough } from './src/walk.ts'
+import { describe, expect, it } from 'vitest'
+import { useBench } from './src/bench.ts'
+import { fingerOn } from './src/hand.ts'
+import {
+  agreePlan,
+  chapterLink,
+  chassisSound,
+  enterDemo,
+  handOver,
+  keepSnapshot,
+  proveLength,
+  takeIn,
+  workThrough,
+  writeSetting,
+  writeStartPressure,
+} from './src/walk.ts'
 
 const run = promisify(execFile)
 
@@ -38,17 +50,7 @@ print(json.dumps({"load": load, "pressure": a / psi, "reading": a * Vp / (Vp + 5
 `
 
 describe('one whole job', () => {
-  let server: ServerProcess
-  let tablet: Tablet
-  beforeAll(async () => {
-    server = await serverProcess({ now: '2026-06-03T10:00:00Z' })
-    await server.start()
-    tablet = await openTablet(await mkdtemp(join(tmpdir(), 'legwork-profile-')))
-  })
-  afterAll(async () => {
-    await tablet?.close()
-    await server?.kill()
-  })
+  const bench = useBench()
 
   it('from the first page to the PDF, its numbers worked out outside the app', async () => {
     const expected: { load: number; pressure: number; reading: number; wrench: number } = JSON.parse(
@@ -56,51 +58,32 @@ describe('one whole job', () => {
     )
     // The demo's own statement for U01 (invented dimensions): 606,739 Pa = 88.0 psi.
     expect(Math.abs(expected.pressure - 606_739 / 6894.757293168)).toBeLessThan(1)
-    const { page } = tablet
-    await enterDemo(page, server.address)
-    await takeIn(page, 'U01', '50 h service, please')
-    await keepSnapshot(page, 'P1')
-    await chassisSound(page)
-    await agreePlan(page)
+    const { page, address } = bench
+    const hand = fingerOn(page)
+    await enterDemo(page, address)
+    await takeIn(hand, 'U01', '50 h service, please')
+    await keepSnapshot(hand, 'P1')
+    await chassisSound(hand)
+    await agreePlan(hand)
 
-    await chapterLink(page, 'Set up').click()
-    await page.getByText('Start with').waitFor()
-    const setUp = await page.getByRole('main').innerText()
+    const setUp = await writeStartPressure(hand)
     expect(setUp).toMatch(new RegExp(`${Math.round(expected.pressure)}\\s*psi`))
     expect(setUp).toMatch(new RegExp(`load along the leg, F\\s+${Math.round(expected.load)}\\s*N`))
     expect(setUp).toMatch(new RegExp(`P1 put on afterwards will show ${Math.round(expected.reading)}\\s*psi`))
-    await page.getByRole('button', { name: 'Write these down' }).click()
-    await page.getByText(/Written for the fill/).waitFor()
 
     await chapterLink(page, 'Work').click()
-    const steps = await workThrough(page, ['22 psi', '44 psi', '88 psi'])
+    const steps = await workThrough(hand, ['22 psi', '44 psi', '88 psi'])
     expect(steps).toHaveLength(17)
     const torque = steps.find((step) => step.title.startsWith('Torque the foot fasteners'))
     expect(torque?.text).toMatch(/5\.5\s*N·m/)
     expect(torque?.text).toMatch(new RegExp(`${expected.wrench.toFixed(1).replace('.', '\\.')}\\s*N·m`))
 
-    await page.getByRole('textbox', { name: 'Free length', exact: true }).fill('165')
-    await page.getByRole('button', { name: 'Write the free length' }).click()
-    await chapterLink(page, 'Set up').click()
-    await page.getByRole('button', { name: 'Write down the setting' }).click()
-    await page.getByText(/Setting written/).waitFor()
-    await page.getByRole('textbox', { name: 'Lowered on, reads', exact: true }).fill('27')
-    await page.getByRole('textbox', { name: 'Coming up to rest, reads', exact: true }).fill('33')
-    await page.getByRole('button', { name: 'Write the sag' }).click()
-
-    await chapterLink(page, 'Hand over').click()
-    const back = page.getByRole('main').locator('[role=checkbox][aria-checked=false]')
-    while ((await back.count()) > 0) {
-      await back.first().click()
-      await page.waitForTimeout(60)
-    }
-    await page.getByRole('textbox', { name: 'Name', exact: true }).fill('Mateus Corvalho-Wynd')
-    await page.getByRole('textbox', { name: 'Initials', exact: true }).fill('M. C.-W.')
-    await page.getByRole('main').getByRole('button', { name: 'Hand over' }).click()
-    await page.getByRole('heading', { name: /Handed over/ }).waitFor()
+    await proveLength(hand, '165')
+    await writeSetting(hand, ['27', '33'])
+    await handOver(hand, 'Mateus Corvalho-Wynd', 'M. C.-W.')
 
     const href = await page.getByRole('link', { name: 'Hand-over page (PDF)' }).getAttribute('href')
-    const answer = await fetch(new URL(href ?? '', server.address))
+    const answer = await fetch(new URL(href ?? '', address))
     expect(answer.headers.get('content-type')).toContain('application/pdf')
     const file = join(await mkdtemp(join(tmpdir(), 'legwork-paper-')), 'page.pdf')
     await writeFile(file, Buffer.from(await answer.arrayBuffer()))
@@ -109,6 +92,6 @@ describe('one whole job', () => {
     expect(text).toContain('50 h service, please')
     expect(text).toMatch(new RegExp(`${Math.round(expected.pressure)}\\s*psi`))
     const ics = await page.getByRole('link', { name: /calendar/ }).getAttribute('href')
-    expect(await (await fetch(new URL(ics ?? '', server.address))).text()).toContain('BEGIN:VEVENT')
+    expect(await (await fetch(new URL(ics ?? '', address))).text()).toContain('BEGIN:VEVENT')
   })
 })
