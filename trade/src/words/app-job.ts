@@ -109,7 +109,6 @@ export const appJobWords = {
   'keep.note': 'Before air goes out or a knob turns. In this order.',
   'keep.length.how': 'wiper to crown, at rest, after three strokes',
   'keep.ring.how': 'from the wiper; where it stood when it came',
-  'keep.photos.how': 'how many; they stay on the shop’s camera, the book keeps their number',
   'keep.pressure.how': 'once, with a named pump; its hose takes some air',
   'keep.rebound.how': 'gently to closed, counted, back to the same count',
   'keep.compression.how': 'gently to closed, counted, back to the same count',

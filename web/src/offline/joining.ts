@@ -1,12 +1,9 @@
 /** Which workshop this browser works in, and the station it is there. */
 import { type Id, newId } from '@legwork/trade'
 import { api } from '../api/client.ts'
+import { chooseWorkshop, chosenWorkshop } from './chosen-workshop.ts'
 import { Station } from './station.ts'
 import { Store } from './store.ts'
-
-const chosenKey = 'legwork.workshop'
-
-export const chosenWorkshop = (): Id | null => localStorage.getItem(chosenKey)
 
 /** What this computer is, for the list of stations: the shop can give it a better name later. */
 function stationName(): string {
@@ -34,16 +31,14 @@ export async function joinWorkshop(workshop: Id, hands: Id | null): Promise<void
   } finally {
     store.close()
   }
-  localStorage.setItem(chosenKey, workshop)
+  await chooseWorkshop(workshop)
 }
 
-export function leaveWorkshop(): void {
-  localStorage.removeItem(chosenKey)
-}
+export const leaveWorkshop = (): Promise<void> => chooseWorkshop(null)
 
 /** The station this browser is in the chosen workshop; works with no network. Null before the first start. */
 export async function openStation(): Promise<Station | null> {
-  const workshop = chosenWorkshop()
+  const workshop = await chosenWorkshop()
   if (!workshop) return null
   const store = await Store.open(workshop)
   const { station } = store.memory.meta

@@ -108,13 +108,7 @@ export function StationPage() {
           }}
         />
         <div className="acts">
-          <Button
-            kind="second"
-            onPress={() => {
-              leaveWorkshop()
-              location.assign('/')
-            }}
-          >
+          <Button kind="second" onPress={() => void leaveWorkshop().then(() => location.assign('/'))}>
             {say('station.leave')}
           </Button>
         </div>

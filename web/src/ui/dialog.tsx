@@ -11,13 +11,15 @@ interface DialogProps {
   children: ReactNode
   /** The acts beside 'Close'. */
   actions?: ReactNode
+  /** As wide as the page, for a picture. */
+  wide?: boolean
 }
 
 /** A leaf laid over the page; Escape, the ground around it and 'Close' put it away. */
-export function Dialog({ title, isOpen, onClose, children, actions }: DialogProps) {
+export function Dialog({ title, isOpen, onClose, children, actions, wide = false }: DialogProps) {
   return (
     <ModalOverlay className="dialog-ground" isOpen={isOpen} onOpenChange={(open) => !open && onClose()} isDismissable>
-      <Modal className="dialog">
+      <Modal className={wide ? 'dialog wide' : 'dialog'}>
         <AriaDialog>
           <Heading slot="title">{title}</Heading>
           <div className="inside">{children}</div>

@@ -1,6 +1,9 @@
 /** Take in: the snapshot in its order, beside what the rider said and left. */
 import { type Instrument, type Reading, type SnapshotItem, say, traitsOf } from '@legwork/trade'
 import { useState } from 'react'
+import { useStation } from '../../offline/hooks.tsx'
+import { PhotoStrip } from '../../photos/photo-strip.tsx'
+import { PhotoTaking, photosInHand } from '../../photos/photo-taking.tsx'
 import { Button, LinkButton } from '../../ui/button.tsx'
 import { Choice } from '../../ui/choice.tsx'
 import { TextField } from '../../ui/field.tsx'
@@ -61,7 +64,40 @@ function NotKnown({ item, onDone }: { item: SnapshotItem; onDone: () => void }) 
   )
 }
 
-function KeepForm({ item }: { item: SnapshotItem }) {
+function PhotosForm() {
+  const { stream } = useJobView()
+  const { write, refusal } = useWriting()
+  const station = useStation()
+  const [unknown, setUnknown] = useState(false)
+  const photos = photosInHand(station, stream)
+  if (unknown) return <NotKnown item="photos" onDone={() => setUnknown(false)} />
+  const keep = () => {
+    const reading = { value: photos.length, measure: 'count', instrument: null, how: null } as const
+    return write('snapshot-kept', { item: 'photos', reading, photos: [...photos], notKnownBecause: null })
+  }
+  return (
+    <div className="keep-form">
+      <PhotoTaking stream={stream} photos={photos} />
+      <div className="keep-line">
+        {photos.length > 0 && (
+          <Button kind="main" onPress={() => void keep()}>
+            {say('photo.keep', { n: photos.length })}
+          </Button>
+        )}
+        <Button
+          kind="second"
+          onPress={() => setUnknown(true)}
+          name={`${say('keep.not-known')}: ${say('snapshot.photos')}`}
+        >
+          {say('keep.not-known')}
+        </Button>
+      </div>
+      <Refused refusal={refusal} />
+    </div>
+  )
+}
+
+function KeepForm({ item }: { item: Exclude<SnapshotItem, 'photos'> }) {
   const { instruments } = useJobView()
   const { write, refusal } = useWriting()
   const pumps = pumpsOf(instruments)
@@ -152,7 +188,8 @@ function KeptRow({
           </small>
         )}
         {!kept && !open && after && <small>{say('keep.after', { item: say(`snapshot.${after}`) })}</small>}
-        {open && <KeepForm item={item} />}
+        {kept && kept.photos.length > 0 && <PhotoStrip photos={kept.photos} standing />}
+        {open && (item === 'photos' ? <PhotosForm /> : <KeepForm item={item} />)}
       </div>
       {kept?.reading && <Shown value={kept.reading.value} measure={kept.reading.measure} hand size="row" />}
       {kept && kept.notKnownBecause !== null && (
