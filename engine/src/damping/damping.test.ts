@@ -48,13 +48,14 @@ describe('Rao, a motorcycle’s shock absorber', () => {
   })
 })
 
-// A worked example of one mass (8 kg, 5400 N/m, 40 N·s/m): c_crit 416, ζ 0.096, δ 0.607419, successive ratio 1.835686.
+// A worked example of one mass (8 kg, 5400 N/m, 40 N·s/m): c_crit 416, ζ 0.096, δ 0.607419, successive ratio
+// 1.835686. The exact decrement is 0.6074185 and the ratio 1.8356864: within one of the last printed digit.
 it('8 kg on 5400 N/m with 40 N·s/m', () => {
   const { ratio, critical } = dampingRatio({ damping: 40, rate: 5400, mass: 8 })
   near(critical, 416, 0.5)
   near(ratio, 0.096, 5e-4)
   const [first = 0, second = 0] = peaks(8, 5400, 40)
-  near(Math.log(first / second), 0.607419, 5e-7)
+  near(Math.log(first / second), 0.607419, 1e-6)
   near(first / second, 1.835686, 1e-6)
 })
 
