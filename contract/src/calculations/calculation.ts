@@ -114,9 +114,20 @@ function allowedOf(issue: z.core.$ZodIssue): string {
   return issue.message
 }
 
+/** Where one of several forms came but for something inside it, what is wrong inside instead of all forms at once. */
+function inside(issue: z.core.$ZodIssue): z.core.$ZodIssue[] {
+  if (issue.code !== 'invalid_union' || issue.discriminator) return [issue]
+  const meant = issue.errors.filter(
+    (found) => !found.some(({ path, code }) => path.length === 0 && code === 'invalid_type'),
+  )
+  const [only, ...others] = meant
+  if (!only || others.length > 0) return [issue]
+  return only.flatMap((found) => inside({ ...found, path: [...issue.path, ...found.path] }))
+}
+
 /** What a schema found wrong, as fields refused by the engine's own form. */
 export function refusedFields(error: z.ZodError, input: unknown): RefusedField[] {
-  return error.issues.flatMap((issue): RefusedField[] => {
+  return error.issues.flatMap(inside).flatMap((issue): RefusedField[] => {
     const field = pathOf(issue.path)
     if (issue.code === 'custom' && issue.params?.refused) return [{ field, ...issue.params.refused }]
     if (issue.code === 'unrecognized_keys')
