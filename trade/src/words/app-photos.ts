@@ -16,6 +16,7 @@ export const appPhotoWords = {
   'photo.kept': 'on this tablet',
   'photo.sent': 'in the shop’s book',
   'photo.refused': 'not taken: {why}',
+  'photo.unsent': '{n} {n?photo|photos} kept here, not sent yet.',
   'photo.removed': 'removed on {day}',
   'photo.not-here': 'not here yet',
   'photo.not-here.note': 'It is still on the tablet it was taken with, or there is no network.',

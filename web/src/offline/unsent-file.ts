@@ -1,6 +1,6 @@
 /** Unsent lines as a file: the way out of a tablet whose network does not come back, read in on any other station. */
-import { type Delivery, type DeliveryAnswer, delivery } from '@legwork/contract'
-import type { Id } from '@legwork/trade'
+import { type Delivery, type DeliveryAnswer, delivery, digest } from '@legwork/contract'
+import type { Digest, Id } from '@legwork/trade'
 import { z } from 'zod'
 import { deliveryOf, mostLines } from './delivery.ts'
 import type { OutboxLine } from './lines.ts'
@@ -10,15 +10,31 @@ const unsentFile = z.strictObject({
   version: z.literal(1),
   workshop: z.uuid(),
   deliveries: z.array(delivery),
+  /** Pictures that its lines or earlier ones name. */
+  photos: z.array(z.strictObject({ digest, person: z.uuid(), station: z.uuid(), jpeg: z.base64() })).default([]),
 })
 export type UnsentFile = z.infer<typeof unsentFile>
 
+/** A browser's `btoa` takes letters, one a byte; all at once they are more than a call takes. */
+function base64Of(bytes: Uint8Array): string {
+  let letters = ''
+  for (let from = 0; from < bytes.length; from += 8192)
+    letters += String.fromCharCode(...bytes.subarray(from, from + 8192))
+  return btoa(letters)
+}
+
 /** The file's text. Lines keep their station and numbers, so that delivering them twice changes nothing. */
-export function unsentFileOf(workshop: Id, station: Id, lines: readonly OutboxLine[]): string {
+export function unsentFileOf(
+  workshop: Id,
+  station: Id,
+  lines: readonly OutboxLine[],
+  photos: readonly { digest: Digest; person: Id; bytes: ArrayBuffer }[] = [],
+): string {
   const deliveries: Delivery[] = []
   for (let from = 0; from < lines.length; from += mostLines)
     deliveries.push(deliveryOf(station, lines.slice(from, from + mostLines)))
-  const file: UnsentFile = { legwork: 'unsent', version: 1, workshop, deliveries }
+  const pictures = photos.map(({ bytes, ...of }) => ({ ...of, station, jpeg: base64Of(new Uint8Array(bytes)) }))
+  const file: UnsentFile = { legwork: 'unsent', version: 1, workshop, deliveries, photos: pictures }
   return JSON.stringify(file, null, 1)
 }
 
@@ -31,6 +47,7 @@ export async function readInFile(
   text: string,
   workshop: Id,
   deliver: (delivery: Delivery) => Promise<DeliveryAnswer>,
+  deliverPhoto: (of: { digest: Digest; person: Id; station: Id }, bytes: ArrayBuffer) => Promise<void>,
 ): Promise<ReadIn> {
   let came: unknown
   try {
@@ -46,5 +63,7 @@ export async function readInFile(
     const { results } = await deliver(one)
     for (const { status } of results) count[status] += 1
   }
+  for (const { jpeg, ...of } of file.data.photos)
+    await deliverPhoto(of, Uint8Array.from(atob(jpeg), (letter) => letter.charCodeAt(0)).buffer)
   return { ok: true, ...count }
 }

@@ -1,8 +1,10 @@
+import type { Delivery } from '@legwork/contract'
 import { say } from '@legwork/trade'
 import { useState } from 'react'
-import { api } from '../api/client.ts'
+import { api, Refused } from '../api/client.ts'
 import { useStation, useStationStatus } from '../offline/hooks.tsx'
 import { leaveWorkshop } from '../offline/joining.ts'
+import type { Station } from '../offline/station.ts'
 import { readInFile, unsentFileOf } from '../offline/unsent-file.ts'
 import { Button } from '../ui/button.tsx'
 import { Choice } from '../ui/choice.tsx'
@@ -20,13 +22,32 @@ function saveFile(name: string, text: string): void {
   URL.revokeObjectURL(url)
 }
 
+async function saveUnsent(station: Station): Promise<void> {
+  const { store, workshop, id } = station
+  const photos = await Promise.all(
+    store.memory.unsentPhotos.map(async ({ digest, person }) => ({
+      digest,
+      person,
+      bytes: await store.photoBytes(digest),
+    })),
+  )
+  const here = photos.flatMap(({ bytes, ...of }) => (bytes ? [{ ...of, bytes }] : []))
+  saveFile('legwork-unsent.json', unsentFileOf(workshop, id, store.memory.unsent, here))
+}
+
 function useReadIn() {
   const { workshop } = useStation()
   const [said, setSaid] = useState<string | null>(null)
+  const deliver = (delivery: Delivery) => api.deliver(workshop, delivery)
+  const deliverPhoto = (of: Parameters<typeof api.putPhoto>[1], bytes: ArrayBuffer) =>
+    api.putPhoto(workshop, of, bytes).catch((error: unknown) => {
+      // A picture that the server does not take keeps the others from nothing.
+      if (!(error instanceof Refused)) throw error
+    })
   const readIn = async (file: File | undefined) => {
     if (!file) return
     try {
-      const read = await readInFile(await file.text(), workshop, (delivery) => api.deliver(workshop, delivery))
+      const read = await readInFile(await file.text(), workshop, deliver, deliverPhoto)
       setSaid(read.ok ? say('station.read-in.done', read) : say(`station.read-in.${read.because}`))
     } catch {
       setSaid(say('station.read-in.no-network'))
@@ -60,7 +81,7 @@ function RefusedLines() {
 /** What is kept here and what is sent; the way out by a file; whether the browser keeps the book; day or night. */
 export function StationPage() {
   const station = useStation()
-  const { line, unsent, delivering, storageKept } = useStationStatus()
+  const { line, unsent, unsentPhotos, delivering, storageKept } = useStationStatus()
   const { said, readIn } = useReadIn()
   const [theme, setTheme] = useState<Theme>(chosenTheme)
   const storage = storageKept === null ? 'asked' : storageKept ? 'kept' : 'not-kept'
@@ -70,17 +91,15 @@ export function StationPage() {
       <h1>{say('station.title')}</h1>
       <SideHead title={say('place.book')}>
         <p className="said">
-          {line === 'closed' ? say('station.line.closed', { n: unsent }) : say(`station.line.${line}`)}
+          {line === 'closed' ? say('station.line.closed', { n: unsent - unsentPhotos }) : say(`station.line.${line}`)}
         </p>
-        <p className="said">{unsent > 0 ? say('station.unsent', { n: unsent }) : say('station.nothing-unsent')}</p>
+        <p className="said">
+          {unsent > 0 ? say('station.unsent', { n: unsent - unsentPhotos }) : say('station.nothing-unsent')}
+        </p>
+        {unsentPhotos > 0 && <p className="said">{say('photo.unsent', { n: unsentPhotos })}</p>}
         {delivering.state === 'stuck' && <p className="refusal">{say('station.stuck', { says: delivering.says })}</p>}
         <div className="acts">
-          <Button
-            kind="second"
-            onPress={() =>
-              saveFile('legwork-unsent.json', unsentFileOf(station.workshop, station.id, station.store.memory.unsent))
-            }
-          >
+          <Button kind="second" onPress={() => void saveUnsent(station)}>
             {say('station.save')}
           </Button>
           <label className="button second file">
