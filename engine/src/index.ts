@@ -1,10 +1,21 @@
 /** The physics. SI numbers in, SI numbers out (angles degrees); a wrong input is a `Refusal`, a physical extreme a `limit`. */
-export { ambientShift, gaugeElsewhere, type Place, type Shift, type ShiftQuestion } from './air/ambient-shift.ts'
+export {
+  ambientShift,
+  gaugeElsewhere,
+  type Place,
+  type Shift,
+  type ShiftQuestion,
+  springElsewhere,
+} from './air/ambient-shift.ts'
 export { type Air, geopotentialAltitude, standardAir } from './air/atmosphere.ts'
 export { type HoseQuestion, type HoseRatio, hoseRatio } from './air/hose-ratio.ts'
 export { polytropicPressure } from './air/polytropic.ts'
 export { type PumpQuestion, type PumpReading, pumpReading } from './air/pump.ts'
 export { type LeakDown, type LeakQuestion, leakDown } from './bench-test/leak-down.ts'
+export type { PressFit } from './bench-test/press-fit.ts'
+export { type HypothesisName, type PressFault, supposedSpring } from './bench-test/press-hypothesis.ts'
+export type { Press, PressQuestion, PressReading } from './bench-test/press-question.ts'
+export { type PressHypothesis, type PressTest, pressFits, pressTest } from './bench-test/press-test.ts'
 export { type CoilRateQuestion, coilRate } from './coil/coil-rate.ts'
 export { type WireQuestion, wireRate } from './coil/wire-rate.ts'
 export { type Doubtful, drawOf, firstOrderIndex, type Spread, spreadOf } from './doubt/doubt.ts'

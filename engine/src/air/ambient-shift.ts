@@ -80,8 +80,17 @@ function lowerThere(lower: LowerAir, here: Pascal, warmer: number): LowerAir {
   return { ...lower, closedAt: (lower.closedAt ?? here) * warmer }
 }
 
-/** The same spring carried elsewhere: every closed gas goes with the temperature, every gauge with the air around. */
-function carried(spring: Spring, here: Pascal, there: Pascal, warmer: number): Spring {
+/**
+ * The same spring carried elsewhere: the absolute pressure of every closed gas goes with the temperature, its gauge with
+ * the air around. The main chamber's gauge is carried by `gaugeElsewhere`.
+ *
+ * @param spring  dimensions, as closed at `here`
+ * @param here    ambient [Pa, absolute]; `there` likewise; warmer T₂/T₁ [-]
+ * @source ideal gas at constant volume
+ * @example springElsewhere({ kind: 'coil', rate: 9000, stroke: 0.15 }, 101325, 79495, 0.97).stroke // 0.15
+ */
+export function springElsewhere<S extends Spring>(spring: S, here: Pascal, there: Pascal, warmer: number): S
+export function springElsewhere(spring: Spring, here: Pascal, there: Pascal, warmer: number): Spring {
   const gauge = (pressure: Pascal) => Math.max(0, (pressure + here) * warmer - there)
   const around = {
     ...(spring.lower ? { lower: lowerThere(spring.lower, here, warmer) } : {}),
@@ -126,7 +135,7 @@ export function ambientShift(spring: Spring, question: ShiftQuestion): Shift {
   }
   if (load !== undefined) {
     shift.strokeHere = sag(spring, { ...conditionsHere, load }).stroke
-    shift.strokeThere = sag(carried(spring, here, there, warmer), { ...conditionsThere, load }).stroke
+    shift.strokeThere = sag(springElsewhere(spring, here, there, warmer), { ...conditionsThere, load }).stroke
   }
   return shift
 }
