@@ -1,4 +1,5 @@
 /** Sheets of the demo units: the engine's dimensions with a source on every value. All invented. */
+import { toSI } from '@legwork/engine'
 import reference from '@legwork/engine/reference/demo-units.json' with { type: 'json' }
 import type { Id } from '../journal/entry.ts'
 import type { LegSheet, Sheet, Source, SourcedNumber } from '../sheets/sheet.ts'
@@ -90,7 +91,7 @@ export function demoSheet(unit: DemoUnit, id: Id): Sheet {
     springKind: spring.kind === 'coil' ? 'coil' : 'air',
     spacers: optional(spring.spacers),
     lowerVolume: optional(lower?.volume),
-    maxPressure: optional(chassis?.maxPressure ?? (unit.kind === 'shock-air' ? 300 * 6894.757293168 : null)),
+    maxPressure: optional(chassis?.maxPressure ?? (unit.kind === 'shock-air' ? toSI(300, 'psi') : null)),
     freeLength: optional(chassis?.freeLength),
     bushings: chassis ? { a: sourced(0.23), b: sourced(0.115) } : null,
     clicks: { rebound: sourced(unit.clicks.rebound), compression: optional(unit.clicks.compression) },

@@ -1,4 +1,5 @@
 /** The demo workshop's units: what stands on their sheets beside the spring's dimensions. All invented. */
+import { toSI } from '@legwork/engine'
 import type { Body, DamperKind, UnitKind } from '../sheets/sheet.ts'
 
 export interface DemoUnit {
@@ -24,7 +25,6 @@ export interface DemoUnit {
 }
 
 const ml = 1e-6
-const psi = 6894.757293168
 /** Invented sheets share one maximum by spring kind and size. */
 const fork = (
   freeLength: number,
@@ -35,7 +35,7 @@ const fork = (
   freeLength,
   bathOil: [oil[0] * ml, oil[1] * ml] as const,
   footTorque,
-  maxPressure: maxPressure === null ? null : maxPressure * psi,
+  maxPressure: maxPressure === null ? null : toSI(maxPressure, 'psi'),
 })
 
 export const demoUnits: readonly DemoUnit[] = [

@@ -1,4 +1,6 @@
 /** Checking data from outside, field by field: every refusal names its field, what came, what is allowed. */
+import { figure, type KindName } from '@legwork/engine'
+
 export interface FieldProblem {
   field: string
   code: string
@@ -39,13 +41,19 @@ export class FieldCheck {
     return found
   }
 
-  text(value: unknown, field: string, allowed = 'a text of 1 to 200 characters'): void {
-    if (typeof value !== 'string' || value.trim() === '' || value.length > 200)
-      this.refuse(field, 'text', value, allowed)
+  text(value: unknown, field: string, longest = 200, orNull = false): void {
+    if (typeof value !== 'string' || value.trim() === '' || value.length > longest)
+      this.refuse(field, 'text', value, `a text of 1 to ${longest} characters${orNull ? ', or null' : ''}`)
   }
 
   textOrNull(value: unknown, field: string): void {
-    if (value !== null) this.text(value, field, 'a text of 1 to 200 characters, or null')
+    if (value !== null) this.text(value, field, 200, true)
+  }
+
+  instant(value: string, field: string): void {
+    const time = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}\.\d{3}Z$/.test(value) ? Date.parse(value) : Number.NaN
+    if (Number.isNaN(time) || new Date(time).toISOString() !== value)
+      this.refuse(field, 'instant', value, 'a moment as 2026-05-02T09:00:00.000Z (ISO 8601, UTC)')
   }
 
   oneOf(value: unknown, field: string, allowed: readonly string[]): void {
@@ -56,10 +64,10 @@ export class FieldCheck {
     if (typeof value !== 'boolean') this.refuse(field, 'flag', value, 'true or false')
   }
 
-  /** A number from low to high; returns it where it is one. */
-  number(value: unknown, field: string, low: number, high: number, unit: string): number | null {
+  /** A number from low to high [SI]; returns it where it is one. */
+  number(value: unknown, field: string, low: number, high: number, kind: KindName): number | null {
     if (typeof value === 'number' && Number.isFinite(value) && value >= low && value <= high) return value
-    this.refuse(field, 'number', value, `a number from ${low} to ${high}${unit ? ` ${unit}` : ''}`)
+    this.refuse(field, 'number', value, `${figure(low, kind)} to ${figure(high, kind)}, as a number in SI`)
     return null
   }
 }

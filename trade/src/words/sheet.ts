@@ -8,6 +8,7 @@ export const sheetWords = {
   'value.cap-torque': 'torque of the air cap',
   'value.sheet': 'anything: this revision of the sheet is not here',
 
+  'sheet.measured-elsewhere': 'measured elsewhere by {person}, {day}',
   'generic.name.fork-air': 'Generic air fork {stanchion} × {travel}',
   'generic.name.fork-coil': 'Generic coil fork {stanchion} × {travel}',
   'generic.name.shock-air': 'Generic air shock, stroke {travel}',
