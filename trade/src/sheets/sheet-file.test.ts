@@ -1,4 +1,6 @@
-import { parseQuantity, toSI } from '@legwork/engine'
+import { readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { figure, parseQuantity, toSI } from '@legwork/engine'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { demoUnits } from '../demo/units.ts'
@@ -8,6 +10,7 @@ import { type PlacedProblem, readSheetFile } from './read-sheet-file.ts'
 import type { Sheet, Source } from './sheet.ts'
 import { writeSheetFile, writtenQuantity } from './sheet-file.ts'
 import { liftSheetFile } from './sheet-file-versions.ts'
+import { sheetQuantities } from './sheet-quantities.ts'
 
 const [odalys, cylinder] = ['0190b5a0-0000-7000-8000-000000000001', '0190b5a0-0000-7000-8000-000000000002']
 const out = {
@@ -220,5 +223,27 @@ describe('a file of an older version', () => {
   it('is none where a step is missing, or it is newer than this program', () => {
     expect(liftSheetFile(1, {}, casters.slice(1), 3)).toBeNull()
     for (const version of [0, 4, 1.5, '1', null, undefined]) expect(liftSheetFile(version, {}, casters, 3)).toBeNull()
+  })
+})
+
+describe('docs/sheet-file.md', () => {
+  const page = readFileSync(fileURLToPath(new URL('../../../docs/sheet-file.md', import.meta.url)), 'utf8')
+
+  it('shows a file that is read', () => {
+    const example = /```json\n([\s\S]*?)```/.exec(page)?.[1] ?? ''
+    const read = readSheetFile(example, back)
+    expect(read.ok ? read.sheet.name : read.errors).toBe('Q35-150')
+  })
+
+  it('lists every quantity with its bounds, and no other', () => {
+    const table = page.split('## Values')[1]?.split('\n## ')[0] ?? ''
+    const rows = [...table.matchAll(/^\| `([^`]+)`\s*\|[^|]*\|\s*([^|]+?)\s*\|\s*([^|]+?)\s*\|$/gm)]
+    const said = rows.map(([, path, low, high]) => [path, low, high])
+    const held = Object.entries(sheetQuantities).map(([path, { kind, low, high }]) => [
+      path,
+      figure(low, kind),
+      figure(high, kind),
+    ])
+    expect(said).toEqual(held)
   })
 })
