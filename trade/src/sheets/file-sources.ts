@@ -54,7 +54,7 @@ function sourceOf(value: unknown, field: string, names: SourceNames, problems: F
   for (const name of strangers)
     problems.push({
       field: `${field}.${name}`,
-      code: `sheet.source-${name}-unknown`,
+      code: 'sheet.source-stranger',
       came: cameAs(whole[name]),
       allowed: name === 'person' ? 'somebody of this workshop' : 'an instrument of this workshop',
       next: 'If it was measured in another workshop, read the file in as measured elsewhere.',

@@ -15,7 +15,8 @@ export interface PlacedProblem extends FieldProblem, TextPlace {}
 
 export type SheetFileRead =
   /** `id` is null where the file has none: a new sheet, or the one of that name. */
-  { ok: true; sheet: Omit<Sheet, 'id'>; id: Id | null } | { ok: false; errors: readonly PlacedProblem[] }
+  | { ok: true; sheet: Omit<Sheet, 'id'>; id: Id | null; placeOf: (field: string) => TextPlace }
+  | { ok: false; errors: readonly PlacedProblem[] }
 
 /** A sheet's file is a few kilobytes; what is larger is something else. */
 const largest = 1_000_000
@@ -159,5 +160,5 @@ export function readSheetFile(text: string, names: SourceNames): SheetFileRead {
   }
   if (!check.ok || collected.problems.length > 0) return { ok: false, errors: placed(collected.problems) }
   const { id: _stand, ...rest } = check.sheet
-  return { ok: true, sheet: rest, id: typeof id === 'string' ? id : null }
+  return { ok: true, sheet: rest, id: typeof id === 'string' ? id : null, placeOf: read.placeOf }
 }

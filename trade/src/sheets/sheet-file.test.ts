@@ -192,10 +192,7 @@ describe('a file from another workshop', () => {
   it('is refused where somebody unknown measured, or taken as a handbook’s value', () => {
     const strange = { person: () => null, instrument: () => null }
     const errors = errorsOf(file(), strange)
-    expect(errors.map((error) => error.code)).toEqual([
-      'sheet.source-person-unknown',
-      'sheet.source-instrument-unknown',
-    ])
+    expect(errors.map((error) => error.code)).toEqual(['sheet.source-stranger', 'sheet.source-stranger'])
     expect(errors[0]?.came).toBe('"Odalys Fennimarch"')
     const read = readSheetFile(file(), { ...strange, elsewhere: true })
     if (!read.ok) throw new Error(JSON.stringify(read.errors))
