@@ -1,0 +1,180 @@
+/** Diagnosis against writing out every combination of causes, on networks drawn by seed; and printed tables of others. */
+import { describe, expect, it } from 'vitest'
+import { seededDraws } from '../numerics/random.ts'
+import { diagnose } from './diagnose.ts'
+import type { FaultNetwork, Links } from './network.ts'
+
+type Seen = Readonly<Record<string, boolean>>
+
+/** P(finding there | causes there), straight from the definition. */
+function chanceOf(network: FaultNetwork, id: string, there: ReadonlySet<string>): number {
+  const sign = network.signs.find((one) => one.id === id)
+  const test = network.tests.find((one) => one.id === id)
+  let not = 1 - (sign?.leak ?? test?.falsePositive ?? 0)
+  for (const cause of network.causes) {
+    if (there.has(cause.id)) not *= 1 - (sign ? (cause.links[id] ?? 0) : (test?.links[cause.id] ?? 0))
+  }
+  return 1 - not
+}
+
+/** Sums over all 2ⁿ combinations of causes. */
+function enumerated(network: FaultNetwork, seen: Seen): { evidence: number; posteriors: Record<string, number> } {
+  const { causes } = network
+  const sums: Record<string, number> = {}
+  let evidence = 0
+  for (let subset = 0; subset < 2 ** causes.length; subset += 1) {
+    const there = new Set(causes.filter((_, place) => (subset >> place) & 1).map(({ id }) => id))
+    let weight = 1
+    for (const { id, prior } of causes) weight *= there.has(id) ? prior : 1 - prior
+    for (const [id, positive] of Object.entries(seen)) {
+      const chance = chanceOf(network, id, there)
+      weight *= positive ? chance : 1 - chance
+    }
+    evidence += weight
+    for (const id of there) sums[id] = (sums[id] ?? 0) + weight
+  }
+  return { evidence, posteriors: Object.fromEntries(causes.map(({ id }) => [id, (sums[id] ?? 0) / evidence])) }
+}
+
+const entropy = (posteriors: Record<string, number>) =>
+  Object.values(posteriors).reduce(
+    (sum, p) => sum - (p > 0 && p < 1 ? p * Math.log2(p) + (1 - p) * Math.log2(1 - p) : 0),
+    0,
+  )
+
+const draw = seededDraws(20_261_125)
+const between = (low: number, high: number) => low + (high - low) * draw()
+const names = (letter: string, count: number) => Array.from({ length: count }, (_, place) => `${letter}${place}`)
+
+function randomNetwork(): { network: FaultNetwork; present: string[]; absent: string[] } {
+  const causeIds = names('c', 2 + Math.floor(between(0, 8)))
+  const signIds = names('s', 1 + Math.floor(between(0, 9)))
+  const testIds = names('t', Math.floor(between(0, 4)))
+  const linked = (ids: readonly string[]): Links =>
+    Object.fromEntries(ids.filter(() => draw() < 0.5).map((id) => [id, draw() < 0.1 ? 1 : between(0.02, 0.98)]))
+  const network: FaultNetwork = {
+    causes: causeIds.map((id) => ({ id, prior: between(0.001, 0.6), links: linked(signIds) })),
+    signs: signIds.map((id) => ({ id, leak: between(0.001, 0.2) })),
+    tests: testIds.map((id) => ({
+      id,
+      minutes: between(1, 20),
+      falsePositive: between(0.01, 0.2),
+      links: linked(causeIds),
+    })),
+  }
+  const present: string[] = []
+  const absent: string[] = []
+  for (const id of signIds) {
+    const drawn = draw()
+    if (drawn < 0.5) present.push(id)
+    else if (drawn < 0.7) absent.push(id)
+  }
+  return { network, present, absent }
+}
+
+describe('200 random networks, every combination of causes written out', () => {
+  const drawn = Array.from({ length: 200 }, randomNetwork)
+
+  it('posteriors and gains', () => {
+    for (const { network, present, absent } of drawn) {
+      const seen = Object.fromEntries([...present.map((id) => [id, true]), ...absent.map((id) => [id, false])])
+      const { posteriors } = enumerated(network, seen)
+      const { ranking } = diagnose(network, { kind: 'any', present, absent })
+      expect(ranking).toHaveLength(network.causes.length)
+      for (const { fault, prior, posterior, gain } of ranking) {
+        const theirs = posteriors[fault] ?? Number.NaN
+        expect(Math.abs(posterior - theirs)).toBeLessThanOrEqual(1e-12)
+        const odds = (p: number) => p / (1 - p)
+        if (theirs < 1 - 1e-9) expect(gain).toBeCloseTo(odds(theirs) / odds(prior), 6)
+      }
+    }
+  })
+
+  it('next tests: expected drop of Σ binary entropy a minute', () => {
+    let compared = 0
+    for (const { network, present, absent } of drawn) {
+      const seen = Object.fromEntries([...present.map((id) => [id, true]), ...absent.map((id) => [id, false])])
+      const now = enumerated(network, seen)
+      const { nextTests } = diagnose(network, { kind: 'any', present, absent })
+      for (const { test, minutes, gainPerMinute } of nextTests) {
+        const yes = enumerated(network, { ...seen, [test]: true })
+        const no = enumerated(network, { ...seen, [test]: false })
+        const chance = yes.evidence / now.evidence
+        const after = chance * entropy(yes.posteriors) + (1 - chance) * entropy(no.posteriors)
+        expect(gainPerMinute).toBeCloseTo((entropy(now.posteriors) - after) / minutes, 9)
+        compared += 1
+      }
+    }
+    expect(compared).toBeGreaterThan(150)
+  })
+})
+
+describe('Russell & Norvig, Artificial Intelligence, noisy-OR of fever (q 0.6 cold, 0.2 flu, 0.1 malaria; no leak)', () => {
+  // Table of P(no fever | causes).
+  it.each([
+    ['', 1],
+    ['malaria', 0.1],
+    ['flu', 0.2],
+    ['flu malaria', 0.02],
+    ['cold', 0.6],
+    ['cold malaria', 0.06],
+    ['cold flu', 0.12],
+    ['cold flu malaria', 0.012],
+  ])('%s: no fever %f', (there, printed) => {
+    // Causes of the row are certain, the others out of the question; one more, as likely as not, always brings fever.
+    const has = (id: string) => there.split(' ').includes(id)
+    const prior = (id: string) => (has(id) ? 1 : 0)
+    const network: FaultNetwork = {
+      signs: [{ id: 'fever', leak: 0 }],
+      causes: [
+        { id: 'cold', prior: prior('cold'), links: { fever: 0.4 } },
+        { id: 'flu', prior: prior('flu'), links: { fever: 0.8 } },
+        { id: 'malaria', prior: prior('malaria'), links: { fever: 0.9 } },
+        { id: 'certain', prior: 0.5, links: { fever: 1 } },
+      ],
+      tests: [],
+    }
+    // P(certain | fever) = 0.5·1/(0.5·1 + 0.5·(1 − P(no fever | the others))).
+    const { posteriors } = diagnose(network, { kind: 'any', present: ['fever'], absent: [] })
+    expect(posteriors.certain).toBeCloseTo(0.5 / (0.5 + 0.5 * (1 - printed)), 12)
+  })
+})
+
+describe('chest clinic, Lauritzen & Spiegelhalter 1988, the part that is a noisy-OR: lung cancer and tuberculosis by X-ray', () => {
+  // "Either" is an OR of the two, and the X-ray shows it in 0.98, else in 0.05: leak 0.05, each link 1 − 0.02/0.95. With
+  // both there this noisy-OR has 1 − 0.02²/0.95 = 0.99958 instead of 0.98. P(tub) 0.0104, P(lung) 0.055 as printed.
+  // Full tables, parents of causes and "and" effects (dyspnoea) are no noisy-OR.
+  const link = 1 - 0.02 / 0.95
+  const network: FaultNetwork = {
+    signs: [
+      { id: 'x-ray', leak: 0.05 },
+      { id: 'either', leak: 0 },
+    ],
+    causes: [
+      { id: 'tuberculosis', prior: 0.0104, links: { 'x-ray': link, either: 1 } },
+      { id: 'lung', prior: 0.055, links: { 'x-ray': link, either: 1 } },
+    ],
+    tests: [],
+  }
+  it('either of them 0.064828 (full enumeration of the printed tables), through an edge without any chance', () => {
+    const none = diagnose(network, { kind: 'any', present: [], absent: ['either'] }).posteriors
+    expect(none).toEqual({ tuberculosis: 0, lung: 0 })
+    // P(tub | either) = P(tub)/P(either).
+    const { posteriors } = diagnose(network, { kind: 'any', present: ['either'], absent: [] })
+    expect(0.0104 / (posteriors.tuberculosis ?? 0)).toBeCloseTo(0.064828, 9)
+    expect(0.055 / (posteriors.lung ?? 0)).toBeCloseTo(0.064828, 9)
+  })
+  it('tuberculosis 0.0924108832 and lung cancer 0.4887114013 by an X-ray (full enumeration): through P(either | X-ray)', () => {
+    const { posteriors } = diagnose(network, { kind: 'any', present: ['either'], absent: [] })
+    const eitherByRay = (0.98 * 0.064828) / 0.11029004
+    expect(eitherByRay * (posteriors.tuberculosis ?? 0)).toBeCloseTo(0.0924108832, 10)
+    expect(eitherByRay * (posteriors.lung ?? 0)).toBeCloseTo(0.4887114013, 10)
+  })
+  it('refuses what the tables rule out', () => {
+    const asked = { kind: 'any', present: ['either'], absent: [] }
+    const healthy = { ...network, causes: network.causes.map((cause) => ({ ...cause, prior: 0 })) }
+    expect(() => diagnose(healthy, asked)).toThrow(
+      expect.objectContaining({ errors: [expect.objectContaining({ code: 'no-answer' })] }),
+    )
+  })
+})
