@@ -8,8 +8,10 @@ import { putBackItems, snapshotItems } from './facts.ts'
 export function traitsOf(kind: UnitKind, sheet: Sheet | null): Traits {
   const fork = kind === 'fork-air' || kind === 'fork-coil'
   const spring = kind === 'fork-air' || kind === 'shock-air' ? 'air' : 'coil'
-  const compression = sheet ? sheet.clicks.compression !== null : true
-  const rebound = sheet ? sheet.clicks.rebound !== null : true
+  // A sheet that says of neither knob how many clicks it has is silent, not a sheet of a unit without knobs: both are looked for.
+  const silent = !sheet || (sheet.clicks.rebound === null && sheet.clicks.compression === null)
+  const compression = silent || sheet.clicks.compression !== null
+  const rebound = silent || sheet.clicks.rebound !== null
   return {
     spring,
     parts: fork ? chassisParts : [],
