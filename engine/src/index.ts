@@ -19,6 +19,16 @@ export type { Press, PressQuestion, PressReading } from './bench-test/press-ques
 export { type PressHypothesis, type PressTest, pressFits, pressTest } from './bench-test/press-test.ts'
 export { type CoilRateQuestion, coilRate } from './coil/coil-rate.ts'
 export { type WireQuestion, wireRate } from './coil/wire-rate.ts'
+export {
+  type ClickSetting,
+  type ClicksForDamping,
+  type ClicksQuestion,
+  clicksForDamping,
+} from './damping/clicks-for-damping.ts'
+export { type DampingFromReturn, dampingFromReturn, type FromReturnQuestion } from './damping/damping-from-return.ts'
+export { type DampingRatio, dampingRatio, type RatioQuestion } from './damping/damping-ratio.ts'
+export { type Drop, type DropMoment, type DropQuestion, drop } from './damping/drop.ts'
+export { type ReturnMotion, type ReturnQuestion, returnTime } from './damping/return-time.ts'
 export { type Doubtful, drawOf, firstOrderIndex, type Spread, spreadOf } from './doubt/doubt.ts'
 export { type DiagnoseQuestion, type Diagnosis, diagnose, type RankedFault } from './faults/diagnose.ts'
 export type { FaultCause, FaultNetwork, FaultPair, FaultSign, FaultTest } from './faults/network.ts'

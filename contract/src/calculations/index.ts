@@ -2,16 +2,19 @@
 import { air } from './air.ts'
 import { type Answer, type Calculation, runChecked } from './calculation.ts'
 import { coils } from './coils.ts'
+import { dampings } from './damping.ts'
 import { doubtOver } from './doubt.ts'
 import { hoursRidden } from './hours.ts'
 import { leak } from './leak.ts'
 import { lives } from './life.ts'
 import { loads } from './loads.ts'
 import { oil } from './oil.ts'
+import { press } from './press.ts'
 import { setUp } from './set-up.ts'
 import { springAndLoad } from './spring-and-load.ts'
 import { threads } from './threads.ts'
 import { torque } from './torque.ts'
+import { wear } from './wear.ts'
 
 export { type Answer, answerSchema, type Calculation, describeCalculation, type Group, groups } from './calculation.ts'
 export type { SchemaPart } from './units-of.ts'
@@ -26,6 +29,9 @@ const all: readonly Calculation[] = [
   ...torque,
   ...threads,
   ...oil,
+  ...dampings,
+  ...wear,
+  ...press,
   ...hoursRidden,
   ...lives,
 ]
