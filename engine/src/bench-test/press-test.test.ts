@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import reference from '../../reference/demo-units.json' with { type: 'json' }
 import { prepareSpring } from '../spring/prepare-spring.ts'
 import type { AirSpring, CoilSpring, Spring } from '../spring/spring.ts'
+import { holdFriction } from './hold-friction.ts'
 import { supposedSpring } from './press-hypothesis.ts'
 import type { PressQuestion } from './press-question.ts'
 import { pressFits, pressTest } from './press-test.ts'
@@ -189,5 +190,42 @@ describe('the shortest band of a density', () => {
     const [low, high] = shortestBand((x) => (-x * x) / 2, 0, 40, 0)
     expect(low).toBe(0)
     expect(high).toBeCloseTo(1.644854, 3)
+  })
+})
+
+describe('why a stop is held', () => {
+  const question = (hold: number) => ({ pressure, strokes: stops, hold })
+  // P·V^1.4 from full length to 30 mm and back, by hand, one gas: an air spring without negative or legs.
+  const bare: AirSpring = {
+    kind: 'air',
+    bore: 0.032,
+    shaft: 0.01,
+    stroke: 0.15,
+    positiveVolume: 0.000187,
+    negative: { kind: 'none' },
+  }
+  it('one step by hand', () => {
+    const swept = (Math.PI / 4) * 0.032 ** 2 * 0.03
+    const ratio = 0.000187 / (0.000187 - swept)
+    const slow = (pressure + 101_325) * ratio
+    const kept = Math.exp(-5 / 4)
+    const down = slow * (ratio ** 0.4 - 1) * kept
+    // The gap at the deepest stop: held once for the reading down, once more for the reading back.
+    const expected = ((down - down * kept) / 2) * (Math.PI / 4) * 0.032 ** 2
+    const worked = holdFriction(bare, { pressure, strokes: [0.03], hold: 5 })
+    expect(worked.friction[0]).toBeCloseTo(expected, 9)
+  })
+  it('5 s would read a sound fork as tight, 20 s not', () => {
+    // Common practice, no source: 10–25 N passes on an air fork, 45 N fails.
+    const [short, long] = [holdFriction(fork, question(5)), holdFriction(fork, question(20))]
+    expect(short.friction[1]).toBeGreaterThan(25)
+    expect(long.friction[1]).toBeLessThan(8)
+    expect(long.friction[0]).toBeLessThan(1)
+    expect(long.friction[0]).toBeLessThan(long.friction[1])
+  })
+  it('a coil without air warms nothing', () => {
+    expect(holdFriction({ kind: 'coil', rate: 9000, stroke: 0.15 }, { strokes: stops, hold: 1 }).friction).toEqual([
+      0, 0,
+    ])
   })
 })
