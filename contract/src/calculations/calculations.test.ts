@@ -23,7 +23,7 @@ describe.each(Object.values(calculations))('$name', (one) => {
       one.units[path] !== undefined ||
       starred.some((steps) => {
         const named = path.split('.')
-        return steps[0] === '*' && steps.every((step, index) => step === '*' || step === named[index])
+        return steps.includes('*') && steps.every((step, index) => step === '*' || step === named[index])
       })
     expect(paths.filter((path) => !hasUnit(path))).toEqual([])
     // Dates carry no unit.

@@ -4,6 +4,7 @@ import { type Answer, type Calculation, runChecked } from './calculation.ts'
 import { coils } from './coils.ts'
 import { dampings } from './damping.ts'
 import { doubtOver } from './doubt.ts'
+import { faults } from './faults.ts'
 import { hoursRidden } from './hours.ts'
 import { leak } from './leak.ts'
 import { lives } from './life.ts'
@@ -34,6 +35,7 @@ const all: readonly Calculation[] = [
   ...press,
   ...hoursRidden,
   ...lives,
+  ...faults,
 ]
 
 const byName: Readonly<Record<string, Calculation>> = Object.fromEntries(all.map((one) => [one.name, one]))

@@ -109,6 +109,31 @@ describe('200 random networks, every combination of causes written out', () => {
   })
 })
 
+it('chances of 0 and 1 are answered with finite numbers or refused', () => {
+  const edge = () => [0, 1, 1e-300, draw()][Math.floor(draw() * 4)] ?? 0
+  const seen = { answered: 0, refused: 0 }
+  for (let round = 0; round < 2000; round += 1) {
+    const { network, present, absent } = randomNetwork()
+    const edged = (links: Links) => Object.fromEntries(Object.keys(links).map((id) => [id, edge()]))
+    const odd: FaultNetwork = {
+      signs: network.signs.map((sign) => ({ ...sign, leak: edge() })),
+      causes: network.causes.map((cause) => ({ ...cause, prior: edge(), links: edged(cause.links) })),
+      tests: network.tests.map((test) => ({ ...test, falsePositive: edge(), links: edged(test.links) })),
+    }
+    try {
+      const { posteriors, ranking, nextTests } = diagnose(odd, { kind: 'any', present, absent })
+      for (const posterior of Object.values(posteriors)) expect(posterior >= 0 && posterior <= 1).toBe(true)
+      for (const { gain } of ranking) expect(gain === null || Number.isFinite(gain)).toBe(true)
+      for (const { gainPerMinute } of nextTests) expect(Number.isFinite(gainPerMinute)).toBe(true)
+      seen.answered += 1
+    } catch (error) {
+      expect(error).toMatchObject({ errors: [{ code: 'no-answer' }] })
+      seen.refused += 1
+    }
+  }
+  expect(Math.min(seen.answered, seen.refused)).toBeGreaterThan(50)
+})
+
 describe('Russell & Norvig, Artificial Intelligence, noisy-OR of fever (q 0.6 cold, 0.2 flu, 0.1 malaria; no leak)', () => {
   // Table of P(no fever | causes).
   it.each([

@@ -47,6 +47,7 @@ export interface FaultNetwork {
 }
 
 const most = 200
+const inNetwork = 'network.'
 
 function chanceWithin(found: Found, field: string, chance: number): Found {
   return within(found, '', field, chance, 'number', 0, 1, 'Give a chance from 0 to 1.')
@@ -65,10 +66,18 @@ function linksWithin(found: Found, at: string, links: Links, known: ReadonlySet<
 function idsWithin(found: Found, list: 'signs' | 'causes' | 'tests', ids: readonly string[], seen: Set<string>): Found {
   let all = found
   if (ids.length > most) {
-    all = refuse(all, list, 'wrong-count', `${ids.length} ${list}`, `at most ${most} ${list}`, 'Split the network.')
+    all = refuse(
+      all,
+      inNetwork + list,
+      'wrong-count',
+      `${ids.length} ${list}`,
+      `at most ${most} ${list}`,
+      'Split the network.',
+    )
   }
   ids.forEach((id, index) => {
-    if (seen.has(id)) all = refuse(all, `${list}[${index}].id`, 'does-not-fit', id, 'an id of its own', 'Rename it.')
+    if (seen.has(id))
+      all = refuse(all, `${inNetwork}${list}[${index}].id`, 'does-not-fit', id, 'an id of its own', 'Rename it.')
     seen.add(id)
   })
   return all
@@ -95,14 +104,14 @@ export function stopAtNetwork(network: FaultNetwork): void {
     )
   }
   signs.forEach(({ leak }, index) => {
-    found = chanceWithin(found, `signs[${index}].leak`, leak)
+    found = chanceWithin(found, `${inNetwork}signs[${index}].leak`, leak)
   })
   causes.forEach(({ prior, links }, index) => {
-    found = chanceWithin(found, `causes[${index}].prior`, prior)
-    found = linksWithin(found, `causes[${index}].`, links, signIds, 'sign')
+    found = chanceWithin(found, `${inNetwork}causes[${index}].prior`, prior)
+    found = linksWithin(found, `${inNetwork}causes[${index}].`, links, signIds, 'sign')
   })
   tests.forEach(({ minutes, falsePositive, links }, index) => {
-    const at = `tests[${index}].`
+    const at = `${inNetwork}tests[${index}].`
     found = within(found, at, 'minutes', minutes, 'number', 0.1, 10_000, 'Give the minutes it takes.')
     found = chanceWithin(found, `${at}falsePositive`, falsePositive)
     found = linksWithin(found, at, links, causeIds, 'cause')
@@ -110,9 +119,9 @@ export function stopAtNetwork(network: FaultNetwork): void {
   pairs.forEach(({ sign, test }, index) => {
     const next = 'Name a sign and a test of the network.'
     if (!signIds.has(sign))
-      found = refuse(found, `pairs[${index}].sign`, 'not-a-choice', sign, 'the id of a sign', next)
+      found = refuse(found, `${inNetwork}pairs[${index}].sign`, 'not-a-choice', sign, 'the id of a sign', next)
     if (!testIds.has(test))
-      found = refuse(found, `pairs[${index}].test`, 'not-a-choice', test, 'the id of a test', next)
+      found = refuse(found, `${inNetwork}pairs[${index}].test`, 'not-a-choice', test, 'the id of a test', next)
   })
   stopAt(found?.slice(0, 20) ?? null)
 }

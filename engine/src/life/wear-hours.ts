@@ -16,7 +16,7 @@ export interface WearHours {
  * Hours as they wear: Σ moving time/Π condition factors. A factor of 0.5 halves the interval, so an hour counts as two.
  *
  * @param rides    up to 100 000; moving time 0 … 10 000 h [s]
- * @param factors  what a condition does to an interval, above 0
+ * @param factors  what a condition does to an interval, 0.01 … 100
  * @returns hours [h]
  * @throws Refusal naming every field that can't be; a condition without a factor is refused
  * @source proportional wear; the factors are common practice, no source
@@ -28,6 +28,9 @@ export function wearHours(rides: readonly Ride[], factors: Readonly<Record<strin
     const next = 'Add up older rides first.'
     found = refuse(found, 'rides', 'wrong-count', `${rides.length} rides`, 'at most 100,000 rides', next)
     stopAt(found)
+  }
+  for (const [condition, factor] of Object.entries(factors)) {
+    found = within(found, 'factors.', condition, factor, 'number', 0.01, 100, 'Give what it does to an interval.')
   }
   const known = Object.keys(factors).join(', ')
   let hours = 0

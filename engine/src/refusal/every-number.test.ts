@@ -113,6 +113,46 @@ const cases: readonly [string, (question: never) => unknown, object][] = [
     ([s, q]: [engine.Spring, engine.CalibrateQuestion]) => engine.calibrate(s, q),
     [{ ...coilless() }, { points: [{ pressure: 678_034, load: 351, stroke: 0.03, u: 10 }], ambient: 101_325 }],
   ],
+  [
+    'movingTime',
+    ([points, rules]: [engine.TrackPoint[], engine.TrackRules]) => engine.movingTime(points, rules),
+    [
+      [
+        { time: '2026-05-02T10:00:00Z', latitude: 46.6, longitude: 8.6, elevation: 1500 },
+        { time: '2026-05-02T10:00:30Z', latitude: 46.601, longitude: 8.6, elevation: 1480 },
+      ],
+      { minSpeed: 0.3, maxGap: 60, climbThreshold: 5 },
+    ],
+  ],
+  [
+    'wearHours',
+    ([rides, factors]: [engine.Ride[], Record<string, number>]) => engine.wearHours(rides, factors),
+    [[{ movingTime: 3600, conditions: ['wet'] }], { wet: 0.6 }],
+  ],
+  [
+    'life',
+    engine.life,
+    {
+      lives: [
+        { hours: 40, failed: true },
+        { hours: 70, failed: true },
+      ],
+      plannedCost: 1,
+      failureCost: 5,
+    },
+  ],
+  [
+    'diagnose',
+    ([network, question]: [engine.FaultNetwork, engine.DiagnoseQuestion]) => engine.diagnose(network, question),
+    [
+      {
+        signs: [{ id: 's', leak: 0.1 }],
+        causes: [{ id: 'c', group: 'wear', prior: 0.2, links: { s: 0.7 } }],
+        tests: [{ id: 't', minutes: 3, falsePositive: 0.05, links: { c: 0.9 } }],
+      },
+      { kind: 'any', present: ['s'], absent: [], factors: { wear: 2 } },
+    ],
+  ],
   ['standardAir', ([altitude]: [number]) => engine.standardAir(altitude), [1200]],
 ]
 

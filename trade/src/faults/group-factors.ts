@@ -1,3 +1,5 @@
+import { Refusal } from '@legwork/engine'
+
 /** What is known of a unit beforehand, as factors on the prior odds of groups of causes. One technician's estimate. */
 export type FaultGroup = 'wear' | 'set-up' | 'assembly' | 'damage' | 'not-the-unit'
 
@@ -16,13 +18,22 @@ function wearByHours(ratio: number): number {
   return ratio < 4 ? 2 : 3.5
 }
 
+function notBelowZero(field: string, value: number | undefined, next: string): void {
+  if (value === undefined || (value >= 0 && Number.isFinite(value))) return
+  throw new Refusal([{ field, code: 'out-of-range', came: String(value), allowed: '0 or more', next }])
+}
+
 /**
  * Factors of each group; those of one group multiply.
  *
+ * @throws Refusal naming the field below 0
+ * @source one technician's estimate
  * @example groupFactors({ crashed: true }).damage // 4
  */
 export function groupFactors(known: KnownBeforehand): Record<FaultGroup, number> {
   const { hoursOverInterval, servicedWithinDays, secondHand = false, crashed = false } = known
+  notBelowZero('factors.hoursOverInterval', hoursOverInterval, 'Give hours since the service over the interval.')
+  notBelowZero('factors.servicedWithinDays', servicedWithinDays, 'Give the days since it was serviced.')
   const serviced = servicedWithinDays !== undefined && servicedWithinDays <= 60
   const late = hoursOverInterval === undefined ? 1 : wearByHours(hoursOverInterval)
   return {
