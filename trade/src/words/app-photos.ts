@@ -11,7 +11,8 @@ export const appPhotoWords = {
   'photo.keep': 'Keep {n} {n?photo|photos}',
   'photo.none-yet': 'No photo yet. Take one, or say why there is none.',
   'photo.working': 'Making it smaller',
-  'photo.unreadable': 'This browser cannot read that picture. Take it with the camera here, or save it as JPEG first.',
+  'photo.unreadable':
+    'This browser cannot read that picture. Take it with the camera here, or save it in another form first.',
   'photo.too-large': 'That picture cannot be made small enough. Take it again, further away.',
   'photo.kept': 'on this tablet',
   'photo.sent': 'in the shop’s book',

@@ -7,6 +7,7 @@ import { appJobWords } from './app-job.ts'
 import { appPhotoWords } from './app-photos.ts'
 import { appPlaceWords } from './app-places.ts'
 import { appSetUpWords } from './app-set-up.ts'
+import { appTakeInWords } from './app-take-in.ts'
 import { gateWords } from './gates.ts'
 import { jobWords } from './job.ts'
 import { paperWords } from './papers.ts'
@@ -28,5 +29,6 @@ export const catalogue = {
   ...appCalculationWords,
   ...appJobWords,
   ...appSetUpWords,
+  ...appTakeInWords,
   ...appHandOverWords,
 } as const satisfies Record<string, string>

@@ -1,6 +1,7 @@
 import { say, type Unit } from '@legwork/trade'
 import { dayAndYear } from '../figures/moment.ts'
 import { useJobs, useRegisters } from '../offline/hooks.tsx'
+import { LinkButton } from '../ui/button.tsx'
 import { Row, SideHead, ValueRow } from '../ui/ledger.tsx'
 import { ShopFrame } from './shop-frame.tsx'
 
@@ -60,7 +61,17 @@ function UnitBook({ unit }: { unit: Unit }) {
 export function UnitPage({ id }: { id: string }) {
   const unit = useRegisters().units.find((one) => one.id === id)
   return (
-    <ShopFrame place="units" title={unit?.label ?? say('place.units')}>
+    <ShopFrame
+      place="units"
+      title={unit?.label ?? say('place.units')}
+      actions={
+        unit && (
+          <LinkButton kind="main" arrow="forward" href={`/take-in?unit=${unit.id}`}>
+            {say('unit.take-in')}
+          </LinkButton>
+        )
+      }
+    >
       {unit ? <UnitBook unit={unit} /> : <p className="empty">{say('unit.not-here')}</p>}
     </ShopFrame>
   )

@@ -1,2 +1,2 @@
+export { TakeInPage } from '../take-in/take-in-page.tsx'
 export { JobPage } from './job-page.tsx'
-export { TakeInPage } from './take-in-page.tsx'

@@ -1,0 +1,90 @@
+/** Which unit: by the code on its label, by name, or a new one. */
+import { say, type Unit } from '@legwork/trade'
+import { useState } from 'react'
+import { useRegisters } from '../../offline/hooks.tsx'
+import { Button } from '../../ui/button.tsx'
+import { TextField } from '../../ui/field.tsx'
+import { Row, SideHead } from '../../ui/ledger.tsx'
+import { LabelScan } from './label-scan.tsx'
+import { NewUnitPart } from './new-unit-part.tsx'
+import { type NewUnit, unitInCode } from './take-in-draft.ts'
+
+/** As many as can be looked through at a glance. */
+const most = 8
+
+function useFound(find: string): readonly Unit[] {
+  const { units, riders } = useRegisters()
+  const words = find.trim().toLowerCase()
+  if (words === '') return []
+  const scanned = unitInCode(words, units)
+  if (scanned) return [scanned]
+  return units
+    .filter((unit) => {
+      const rider = riders.find((one) => one.id === unit.rider)
+      return `${unit.label} ${unit.description} ${unit.serial ?? ''} ${rider?.name ?? ''}`.toLowerCase().includes(words)
+    })
+    .slice(0, most)
+}
+
+function FindUnit({ chosen, onPick }: { chosen: Unit | null; onPick: (unit: Unit) => void }) {
+  const [find, setFind] = useState('')
+  const { units, riders } = useRegisters()
+  const found = useFound(find)
+  const shown = chosen && !found.includes(chosen) ? [chosen, ...found] : found
+  return (
+    <>
+      <TextField
+        label={say('take-in.find')}
+        hint={say('take-in.find.note')}
+        value={find}
+        onChange={(text) => {
+          setFind(text)
+          // A scanner types the whole code at once.
+          const scanned = unitInCode(text, units)
+          if (scanned) onPick(scanned)
+        }}
+      />
+      <LabelScan
+        onCode={(code) => {
+          const scanned = unitInCode(code, units)
+          setFind(scanned ? scanned.label : code)
+          if (scanned) onPick(scanned)
+        }}
+      />
+      {shown.map((unit) => (
+        <Row
+          key={unit.id}
+          onPress={() => onPick(unit)}
+          chosen={unit === chosen}
+          name={say('take-in.pick', { label: unit.label })}
+        >
+          <span translate="no">
+            <b>{unit.label}</b> {unit.description}{' '}
+            <small className="book">{riders.find((one) => one.id === unit.rider)?.name}</small>
+          </span>
+        </Row>
+      ))}
+      {find.trim() !== '' && found.length === 0 && <p className="book">{say('take-in.none-found')}</p>}
+    </>
+  )
+}
+
+interface UnitPartProps {
+  chosen: Unit | null
+  onPick: (unit: Unit) => void
+  /** Null while a known one is looked for. */
+  made: NewUnit | null
+  onMade: (made: NewUnit) => void
+  onNew: (isNew: boolean) => void
+}
+
+export function UnitPart({ chosen, onPick, made, onMade, onNew }: UnitPartProps) {
+  return (
+    <SideHead place="above" title={say('take-in.unit')}>
+      {made ? <NewUnitPart made={made} onChange={onMade} /> : <FindUnit chosen={chosen} onPick={onPick} />}
+      <Button kind="second" size="row" onPress={() => onNew(made === null)}>
+        {say(made ? 'take-in.known-unit' : 'take-in.new-unit')}
+      </Button>
+    </SideHead>
+  )
+}
