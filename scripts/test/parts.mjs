@@ -39,7 +39,10 @@ export const parts = {
     },
   },
   peer: { about: 'the same questions put to independent programs', run: () => suite('peer') },
-  property: { about: 'the engine under a great many drawn inputs', run: () => suite('unit', ['engine/src']) },
+  property: {
+    about: 'the calculations under a great many drawn inputs',
+    run: () => suite('unit', ['engine/src', 'contract/src/calculations']),
+  },
   node24: { about: 'start, calc and the store on Node 24', run: () => otherNode('24') },
 }
 
