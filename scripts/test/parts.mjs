@@ -29,7 +29,13 @@ export const parts = {
   },
   store: {
     about: 'the store and the deliveries, on every database there is',
-    run: () => suite('unit', ['server/src/store', 'server/src/app.test.ts', 'server/src/routes/photos.test.ts', 'server/src/records']),
+    run: () =>
+      suite('unit', [
+        'server/src/store',
+        'server/src/app.test.ts',
+        'server/src/routes/photos.test.ts',
+        'server/src/records',
+      ]),
   },
   kill: {
     about: 'the server killed while it is written to',
