@@ -42,6 +42,41 @@ legwork
     process.exitCode = await check(options)
   })
 
+async function sheetOptions(workshop: string | undefined) {
+  const { readSettings } = await import('./settings.ts')
+  const settings = readSettings(process.env, process.platform)
+  return { settings, now: process.env.LEGWORK_NOW, workshop, out: (text: string) => void process.stdout.write(text) }
+}
+
+legwork
+  .command('export')
+  .description('write something of the book to a file')
+  .command('sheet')
+  .description('write one revision of a sheet as JSON (docs/sheet-file.md)')
+  .argument('<name>', 'the sheet, by its name')
+  .argument('[file]', 'where to; standard output where none is named')
+  .option('--revision <revision>', 'which revision, instead of the newest')
+  .option('--workshop <name>', 'which workshop, where there are several')
+  .action(async (name: string, file: string | undefined, options: { revision?: string; workshop?: string }) => {
+    const { exportSheet } = await import('./sheets.ts')
+    await exportSheet({ name, file, revision: options.revision }, await sheetOptions(options.workshop))
+  })
+
+legwork
+  .command('import')
+  .description('read a file into the book')
+  .command('sheet')
+  .description('read a sheet’s file in: a new sheet, or one more revision of the one that is here')
+  .argument('<file>', 'JSON, as docs/sheet-file.md says')
+  .option('--by <name>', 'who reads it in, by name or initials, instead of the owner')
+  .option('--measured-elsewhere', 'what people of another workshop measured counts as a handbook’s value', false)
+  .option('--workshop <name>', 'which workshop, where there are several')
+  .action(async (file: string, options: { by?: string; measuredElsewhere: boolean; workshop?: string }) => {
+    const { importSheet } = await import('./sheets.ts')
+    const { by, measuredElsewhere: elsewhere, workshop } = options
+    await importSheet({ file, by, elsewhere }, await sheetOptions(workshop))
+  })
+
 try {
   await legwork.parseAsync()
 } catch (error) {

@@ -7,6 +7,9 @@ export const fieldError = z.object({
   came: z.string(),
   allowed: z.string(),
   next: z.string(),
+  /** Where it stands in a file that was sent, from 1. */
+  line: z.number().int().min(1).exactOptional(),
+  column: z.number().int().min(1).exactOptional(),
 })
 export type FieldError = z.infer<typeof fieldError>
 

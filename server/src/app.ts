@@ -16,6 +16,7 @@ import { healthRoute } from './routes/health.ts'
 import { pagesRoutes } from './routes/pages.ts'
 import { papersRoutes } from './routes/papers.ts'
 import { photoRoutes } from './routes/photos.ts'
+import { sheetFileRoutes } from './routes/sheet-files.ts'
 import { workshopRoutes } from './routes/workshops.ts'
 import { useSamePlace } from './same-place.ts'
 import type { Server } from './server-parts.ts'
@@ -76,6 +77,7 @@ export async function buildApp(options: AppOptions): Promise<FastifyInstance> {
   changesRoute(app, server)
   papersRoutes(app, server)
   await photoRoutes(app, server)
+  sheetFileRoutes(app, server)
   calcRoutes(app)
   demoRoute(app, server)
   app.get('/api/openapi.json', { config: { permission: 'open' }, schema: { hide: true } }, () => app.swagger())

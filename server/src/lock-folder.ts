@@ -1,9 +1,9 @@
 /** One server a data folder: an exclusive lock that the system lets go of however the process ends. */
 import { join } from 'node:path'
-import { StartRefused } from './start-refused.ts'
+import { FolderInUse } from './start-refused.ts'
 import { openSqliteFile } from './store/sqlite/sqlite-file.ts'
 
-/** @returns how to let go @throws StartRefused when another server has the folder */
+/** @returns how to let go @throws FolderInUse when another server has the folder */
 export function lockFolder(folder: string): () => void {
   const file = openSqliteFile(join(folder, 'in-use.sqlite'))
   try {
@@ -13,7 +13,7 @@ export function lockFolder(folder: string): () => void {
     file.exec('BEGIN EXCLUSIVE')
   } catch {
     file.close()
-    throw new StartRefused(`Another Legwork server has ${folder} open; use that one, or stop it first.`)
+    throw new FolderInUse(`Another Legwork server has ${folder} open; use that one, or stop it first.`)
   }
   return () => file.close()
 }

@@ -2,3 +2,6 @@
 export class StartRefused extends Error {
   override readonly name = 'StartRefused'
 }
+
+/** A server has the folder open already. */
+export class FolderInUse extends StartRefused {}
