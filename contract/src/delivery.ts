@@ -16,6 +16,8 @@ export const entryItem = z.strictObject({
   stationNo: z.number().int().min(1),
   person: id,
   madeAt: instant,
+  /** What the station's monotonic clock showed [ms]; a station older than this field, or without such a clock, has none. */
+  clock: z.strictObject({ boot: id, reading: z.number().min(0) }).nullish(),
   kind: z.string(),
   version: z.number().int().min(1),
   seen: z.number().int().min(0),

@@ -105,6 +105,7 @@ export const entryBodies: { [K in EntryKind]: z.ZodType<EntryBodies[K]> } = {
   'taken-over': z.strictObject({ from: id.nullable() }),
   waiting: z.strictObject({
     for: z.enum(['answer', 'part', 'specialist', 'rest', 'rider']).nullable(),
+    rest: z.enum(['soak', 'settle', 'leak']).nullable(),
     until: instant.nullable(),
     why: digest.nullable(),
   }),

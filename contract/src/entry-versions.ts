@@ -9,7 +9,10 @@ export interface UpCaster {
 }
 
 /** Append-only: a tablet that was offline across an upgrade still delivers what it wrote. */
-export const upCasters: readonly UpCaster[] = []
+export const upCasters: readonly UpCaster[] = [
+  // Before it was known which rest is waited for.
+  { kind: 'waiting', from: 1, lift: (body) => ({ ...Object(body), rest: null }) },
+]
 
 /** The newest version of a kind: one more than its up-casters. */
 export function newestVersion(kind: EntryKind, casters: readonly UpCaster[] = upCasters): number {

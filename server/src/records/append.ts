@@ -134,7 +134,7 @@ async function appendEntry(writing: Writing, item: EntryItem): Promise<DeliveryR
     ])
   if (item.made === 'online' && draft.standing.mode !== 'carried-over' && draft.stream.startsWith('job:')) {
     const context = { ...book.context, now: at, by: draft.person }
-    const check = checkEntry(reduceJob(book.entries, context), draft, context)
+    const check = checkEntry(reduceJob(book.entries, context), { ...draft, receivedAt: at }, context)
     if (!check.ok) return refuse(writing, item, [wrong(check.field, check.code, check.came, check.allowed, check.next)])
   }
   const head = book.entries.at(-1)?.seq ?? 0

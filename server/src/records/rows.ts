@@ -1,12 +1,17 @@
 /** Entries between rows and the book's own form. */
 
-import { liftBody, type PlacedEntry } from '@legwork/contract'
-import type { AnyBookEntry, Standing } from '@legwork/trade'
+import { liftBody, newestVersion, type PlacedEntry } from '@legwork/contract'
+import type { AnyBookEntry, Standing, StationClock } from '@legwork/trade'
 import type { Tables } from '../store/tables.ts'
 
 function standingOf(row: Pick<Tables['entry'], 'mode' | 'done_at'>): Standing {
   if (row.mode === 'now' || row.done_at === null) return { mode: 'now' }
   return { mode: row.mode, doneAt: row.done_at }
+}
+
+function clockOf(row: Tables['entry']): StationClock | null {
+  if (row.clock_boot === null || row.clock_reading === null) return null
+  return { boot: row.clock_boot, reading: row.clock_reading }
 }
 
 /** A row as the book's entry; what is in the table was checked by the schema of its kind before it was written. */
@@ -22,8 +27,9 @@ export function entryOf(row: Tables['entry']): PlacedEntry {
     receivedAt: row.received_at,
     seq: row.seq,
     position: row.position,
+    clock: clockOf(row),
     kind: row.kind as AnyBookEntry['kind'], // checked when it was written
-    version: row.version,
+    version: newestVersion(row.kind as AnyBookEntry['kind']), // as its body is lifted to
     seen: row.seen,
     standing: standingOf(row),
     body: liftBody(row.kind as AnyBookEntry['kind'], row.version, JSON.parse(row.body)), // as above
@@ -48,5 +54,7 @@ export function rowOf(entry: PlacedEntry): Tables['entry'] {
     mode: entry.standing.mode,
     done_at: entry.standing.mode === 'now' ? null : entry.standing.doneAt,
     body: JSON.stringify(entry.body),
+    clock_boot: entry.clock?.boot ?? null,
+    clock_reading: entry.clock?.reading ?? null,
   }
 }

@@ -39,13 +39,14 @@ const asKept = (value: unknown): unknown => JSON.parse(JSON.stringify(value))
 const alike = (one: unknown, other: unknown): boolean => isDeepStrictEqual(asKept(one), asKept(other))
 
 /** Whatever a person wrote: who, when, about what. */
-const written = ({ stream, kind, person, madeAt, standing, seen }: Omit<EntryItem, 'body' | 'is' | 'made'>) => ({
+const written = ({ stream, kind, person, madeAt, standing, seen, clock }: Omit<EntryItem, 'body' | 'is' | 'made'>) => ({
   stream,
   kind,
   person,
   madeAt,
   standing,
   seen,
+  clock: clock ?? null,
 })
 
 /** An older body and the same body lifted when it was written are one content. */

@@ -30,6 +30,8 @@ const entry = (number: number) => ({
   mode: 'now' as const,
   done_at: null,
   body: '{}',
+  clock_boot: 'boot',
+  clock_reading: 1234.5,
 })
 const ledgerLine = (id: string, volume: number) => ({
   ...hand,

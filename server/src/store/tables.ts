@@ -66,6 +66,8 @@ export interface Tables {
     mode: 'now' | 'late' | 'carried-over'
     done_at: string | null
     body: string
+    clock_boot: string | null
+    clock_reading: number | null
   }
   entry_text: Unhanded & { digest: string; content: string | null; kept_at: string; removed_at: string | null }
   photo: Handed & { digest: string; content: Buffer | null; kept_at: string; removed_at: string | null }

@@ -2,6 +2,7 @@
 import type { ChassisPart, EntryKind, GateId, Leg, PutBackItem, Reading, SnapshotItem } from '../journal/entry.ts'
 import type { Blocked } from '../journal/job-state.ts'
 import type { Act } from '../procedures/procedure.ts'
+import type { Rested } from '../rests/rested.ts'
 import type { Message } from '../words/words.ts'
 import type { Facts } from './facts.ts'
 
@@ -35,8 +36,8 @@ export interface Asked {
   maximum: number | null
   /** Values that the plan needs and the sheet does not give from its maker or a measurement here. */
   missing: readonly Message[]
-  /** Whether a leak-down begins with this entry, and minutes since the last filling. */
-  leakDown: { begins: boolean; minutesSinceFilling: number | null }
+  /** Whether a leak-down begins with this entry, and how long the air has settled; null where none was filled. */
+  leakDown: { begins: boolean; settled: Rested | null }
   /** How far the measured travel and free length are from the sheet's [m]. */
   off: { travel: number | null; length: number | null; lengthAllowed: number }
 }

@@ -6,6 +6,7 @@ import { changed, factsAfterStep, holds, unmet } from '../journal/apply-step.ts'
 import type { GateId, Leg } from '../journal/entry.ts'
 import { legs } from '../journal/entry.ts'
 import type { ProcedureStep } from '../procedures/procedure.ts'
+import type { Rested } from '../rests/rested.ts'
 import { message } from '../words/words.ts'
 import type { Asked, Rule } from './asked.ts'
 import { type FactName, type Facts, factsAtTakeIn } from './facts.ts'
@@ -80,6 +81,7 @@ function everything(bench: Bench): readonly Happening[] {
     { is: 'measured-length', good: false },
     { is: 'leak-begun', minutes: 5 },
     { is: 'leak-begun', minutes: 20 },
+    { is: 'leak-begun', minutes: null },
     { is: 'leak-ended' },
     { is: 'left' },
     ...stepsOf(bench),
@@ -88,6 +90,12 @@ function everything(bench: Bench): readonly Happening[] {
 
 const pascal = 6894.757293168
 const fillReading = { good: { quarter: 22, half: 44, target: 88 }, off: { quarter: 80, half: 80, target: 200 } }
+
+/** As the book asks: nothing settles where no air went in; two clocks that differ tell nothing. */
+function settled({ facts }: Node, minutes: number | null): Rested | null {
+  if (facts.fill === 'none') return null
+  return minutes === null ? { minutes, by: null, apart: 90 } : { minutes, by: 'receipt', apart: null }
+}
 
 function asked(node: Node, event: Happening, bench: Bench): Asked | null {
   const plain: Asked = {
@@ -105,7 +113,7 @@ function asked(node: Node, event: Happening, bench: Bench): Asked | null {
     target: node.target === null ? null : node.target * pascal,
     maximum: bench.maximumKnown ? largest * pascal : null,
     missing: [],
-    leakDown: { begins: false, minutesSinceFilling: null },
+    leakDown: { begins: false, settled: null },
     off: { travel: node.offTravel, length: node.offLength, lengthAllowed: 0.002 },
   }
   const number = { value: 1, measure: 'm', instrument: null, how: null } as const
@@ -119,7 +127,7 @@ function asked(node: Node, event: Happening, bench: Bench): Asked | null {
     case 'wrote':
       return { ...plain, entry: 'setting-written', pressure: event.pressure * pascal }
     case 'leak-begun':
-      return { ...plain, entry: 'measured', leakDown: { begins: true, minutesSinceFilling: event.minutes } }
+      return { ...plain, entry: 'measured', leakDown: { begins: true, settled: settled(node, event.minutes) } }
     case 'left':
       return { ...plain, entry: 'handed-over' }
     case 'step': {

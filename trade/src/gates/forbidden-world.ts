@@ -15,7 +15,8 @@ export type Happening =
   | { is: 'hands-changed' }
   | { is: 'put-back' }
   | { is: 'measured-length'; good: boolean }
-  | { is: 'leak-begun'; minutes: number }
+  /** Null where the clocks that tell the minutes don't agree. */
+  | { is: 'leak-begun'; minutes: number | null }
   | { is: 'leak-ended' }
   | { is: 'left' }
   | {
@@ -48,7 +49,7 @@ export interface World {
   target: number
   travelGood: boolean
   lengthGood: boolean
-  leakRuns: boolean
+  leak: 'none' | 'runs' | 'done'
   touched: boolean
   written: boolean
   damperOpen: boolean
@@ -74,7 +75,7 @@ export const worldAtTakeIn: World = {
   target: 0,
   travelGood: false,
   lengthGood: false,
-  leakRuns: false,
+  leak: 'none',
   touched: false,
   written: false,
   damperOpen: false,
@@ -145,7 +146,7 @@ function stepHappened(world: World, { id, step, leg, reading }: Extract<Happenin
         freeSeen: false,
         stage: step.fills ? stageOf[step.fills] : world.stage,
         lengthGood: false,
-        leakRuns: false,
+        leak: 'none',
       }
     case 'cap-off':
     case 'shaft-out':
@@ -162,7 +163,7 @@ function stepHappened(world: World, { id, step, leg, reading }: Extract<Happenin
       return world
   }
 }
-const unproved = { lengthGood: false, leakRuns: false, written: false } as const
+const unproved = { lengthGood: false, leak: 'none', written: false } as const
 
 /** The unit afterwards. */
 export function happened(world: World, event: Happening): World {
@@ -184,9 +185,9 @@ export function happened(world: World, event: Happening): World {
     case 'measured-length':
       return { ...world, lengthGood: event.good }
     case 'leak-begun':
-      return { ...world, leakRuns: true }
+      return { ...world, leak: 'runs' }
     case 'leak-ended':
-      return { ...world, leakRuns: false }
+      return { ...world, leak: 'done' }
     case 'left':
       return world
     case 'step':
@@ -237,7 +238,9 @@ export const forbidden: Readonly<Record<string, Forbidden>> = {
   R19: (world, event) => acts(event, 'cycles-gas-damper') && world.gas !== 'charged',
   R20: (world, event, { traits }) => acts(event, 'loosens') && traits.spring === 'coil' && world.preload === 'on',
   R21: (_, event) => acts(event, 'torques') && event.is === 'step' && !event.wrench,
-  R22: (world, event) => (event.is === 'leak-begun' && event.minutes < 15) || (event.is === 'left' && world.leakRuns),
+  R22: (world, event) =>
+    (event.is === 'leak-begun' && world.stage > 0 && (event.minutes ?? 0) < 15) ||
+    (event.is === 'left' && (world.leak === 'runs' || (world.stage > 0 && world.leak !== 'done'))),
   R23: (world, event) => event.is === 'left' && world.touched && !world.written,
   R24: (_, event) => event.is === 'planned' && !event.valuesGood,
   R25: (world, event) => event.is === 'left' && world.wheelOff && !world.back,

@@ -1,4 +1,6 @@
 /** The gates before filling and before the unit leaves: R22 to R27. */
+
+import { restMinutes } from '../rests/rest-kinds.ts'
 import { type Message, message } from '../words/words.ts'
 import type { Rule } from './asked.ts'
 
@@ -6,8 +8,11 @@ const says = (id: Rule['id'], because: Message, act: Message) => ({ gate: id, be
 const mm = (metre: number): number => Math.round(metre * 1e4) / 10
 const sideOf = (off: number | null) => ((off ?? 0) < 0 ? 'short' : 'over')
 const leaving = ['ready', 'handed-over'] as const
-/** Warm air settles (common practice, no source). */
-export const settleMinutes = 15
+
+const shut = (what: Message, act: Message) => says('R22', message('gate.R22.shut', { what }), act)
+/** A leak-down wanted so soon after the filling [min]. */
+export const tooEarly = (minutes: number) =>
+  shut(message('gate.R22.early', { minutes: Math.ceil(restMinutes.settle - minutes) }), message('gate.R22.start'))
 
 export const finishingRules: readonly Rule[] = [
   {
@@ -17,13 +22,16 @@ export const finishingRules: readonly Rule[] = [
     guards: { entries: ['measured', ...leaving] },
     shut: ({ entry, facts, leakDown }) => {
       if (entry === 'measured') {
-        const waited = leakDown.minutesSinceFilling
-        if (!leakDown.begins || waited === null || waited >= settleMinutes) return null
-        const what = message('gate.R22.early', { minutes: Math.ceil(settleMinutes - waited) })
-        return says('R22', message('gate.R22.shut', { what }), message('gate.R22.start'))
+        const { begins, settled } = leakDown
+        if (!begins || settled === null || (settled.minutes ?? -1) >= restMinutes.settle) return null
+        if (settled.apart !== null)
+          return shut(message('gate.R22.apart', { minutes: Math.round(settled.apart) }), message('gate.R22.again'))
+        if (settled.minutes === null) return shut(message('gate.R22.no-clock'), message('gate.R22.again'))
+        return tooEarly(settled.minutes)
       }
-      return facts.leakDown === 'running'
-        ? says('R22', message('gate.R22.shut', { what: message('gate.R22.running') }), message('gate.R22.act'))
+      if (facts.leakDown === 'running') return shut(message('gate.R22.running'), message('gate.R22.act'))
+      return facts.fill !== 'none' && facts.leakDown !== 'finished'
+        ? shut(message('gate.R22.none'), message('gate.R22.begin'))
         : null
     },
   },

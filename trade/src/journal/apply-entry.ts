@@ -1,9 +1,11 @@
 /** An entry takes effect on what its job has added up to so far. */
 import type { Facts } from '../gates/facts.ts'
+import { restBegun } from '../rests/rested.ts'
 import { message } from '../words/words.ts'
 import { applyStep } from './apply-step.ts'
 import type { AnyEntry } from './entry.ts'
-import { doneAt, lengthAllowedBy, madeBy, type Progress, sheetOf } from './progress.ts'
+import { endRest, withoutAir } from './job-rests.ts'
+import { lengthAllowedBy, madeBy, type Progress, sheetOf } from './progress.ts'
 
 const set = (progress: Progress, facts: Partial<Facts>): void => {
   progress.facts = { ...progress.facts, ...facts }
@@ -25,6 +27,9 @@ function applyPlan(progress: Progress, entry: Extract<AnyEntry, { kind: 'plan-ag
   if (!bikeHere && progress.facts.brake === 'at-fork') set(progress, { brake: 'no-bike' })
 }
 
+/** Half a psi: what no pump's gauge tells apart is the same pressure (common practice, no source). */
+const alike = 3447
+
 /** Free length, told absolutely or as what is missing to full length. */
 function judgeLength(progress: Progress, what: string, value: number): void {
   const sheet = sheetOf(progress)
@@ -41,17 +46,25 @@ function applyMeasured(progress: Progress, entry: Extract<AnyEntry, { kind: 'mea
   if (phase === 'done' && (what === 'free-length' || what === 'short-of-length'))
     judgeLength(progress, what, reading.value)
   if (what === 'maximum-pressure') progress.maximumOnUnit = reading.value
-  if (what === 'leak-down-start') set(progress, { leakDown: 'running' })
-  if (what === 'leak-down-end' && progress.facts.leakDown === 'running') set(progress, { leakDown: 'finished' })
+  if (what === 'leak-down-start') {
+    endRest(progress, 'settle', entry)
+    if (progress.waiting?.for === 'rest') progress.waiting = null
+    progress.rests = { ...progress.rests, leak: restBegun(entry) }
+    set(progress, { leakDown: 'running' })
+  }
+  if (what === 'leak-down-end' && progress.facts.leakDown === 'running') {
+    endRest(progress, 'leak', entry)
+    set(progress, { leakDown: 'finished' })
+  }
 }
 
 function applySetting(progress: Progress, entry: Extract<AnyEntry, { kind: 'setting-written' }>): void {
   progress.setting = { ...madeBy(entry), ...entry.body }
   set(progress, { setting: 'written' })
   // Another pressure than the one filled means that air went in or out: a leak-down begins anew.
-  if (progress.filledTo === null || Math.abs(progress.filledTo - entry.body.pressure) <= 1) return
+  if (progress.filledTo === null || Math.abs(progress.filledTo - entry.body.pressure) <= alike) return
   progress.filledTo = entry.body.pressure
-  progress.filledAt = doneAt(entry)
+  progress.rests = { ...withoutAir(progress.rests), settle: restBegun(entry) }
   set(progress, { leakDown: 'none' })
 }
 

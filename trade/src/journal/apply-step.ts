@@ -4,6 +4,7 @@ import type { FactChanges, FactNeeds, ProcedureStep } from '../procedures/proced
 import { isStepId, procedureSteps } from '../procedures/procedures.ts'
 import type { Sheet } from '../sheets/sheet.ts'
 import { type AnyEntry, type Leg, legs } from './entry.ts'
+import { restStep } from './job-rests.ts'
 import type { StepState } from './job-state.ts'
 import { doneAt, factsFor, madeBy, type Progress, sheetOf } from './progress.ts'
 
@@ -113,8 +114,8 @@ export function applyStep(progress: Progress, entry: Extract<AnyEntry, { kind: '
   })
   progress.hands = entry.person
   if (step.makes.pressure === 'released') progress.releasedAt = at
+  restStep(progress, step, entry)
   if (step.fills) {
-    progress.filledAt = at
     progress.filledTo = reading?.measure === 'Pa' ? reading.value : (progress.setUp?.pressure ?? null)
   }
   planned.done = { ...planned.done, [leg ?? 'once']: { ...madeBy(entry), reading, wrenchSet, saidSo } }

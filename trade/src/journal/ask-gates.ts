@@ -3,13 +3,14 @@ import type { Asked } from '../gates/asked.ts'
 import type { Facts } from '../gates/facts.ts'
 import { firstShut } from '../gates/rules.ts'
 import { isStepId, procedureSteps } from '../procedures/procedures.ts'
+import { momentOf, type Rested, rested } from '../rests/rested.ts'
 import { neededValues } from '../sheets/needed-values.ts'
 import type { AnyEntry } from './entry.ts'
 import type { Blocked } from './job-state.ts'
 import { doneAt, factsFor, lengthAllowedBy, maximumFor, type Progress, sheetOf, traitsFor } from './progress.ts'
 
 /** An asking that says nothing of its own yet. */
-export function plainAsking(progress: Progress, facts: Facts, at: number): Asked {
+export function plainAsking(progress: Progress, facts: Facts): Asked {
   return {
     entry: 'noted',
     acts: [],
@@ -25,18 +26,20 @@ export function plainAsking(progress: Progress, facts: Facts, at: number): Asked
     target: progress.setUp?.pressure ?? null,
     maximum: maximumFor(progress),
     missing: [],
-    leakDown: {
-      begins: false,
-      minutesSinceFilling: progress.filledAt === null ? null : (at - progress.filledAt) / 60_000,
-    },
+    leakDown: { begins: false, settled: null },
     off: { ...progress.off, lengthAllowed: lengthAllowedBy(sheetOf(progress)) },
   }
+}
+
+/** How long the air has settled when this entry was made; null where none was filled. */
+function settledAt({ rests, context }: Progress, entry: AnyEntry): Rested | null {
+  return rests.settle ? rested(rests.settle, momentOf(entry), context.offline) : null
 }
 
 function asking(progress: Progress, entry: AnyEntry): Asked {
   const at = doneAt(entry)
   const facts = factsFor(progress, at, entry.kind === 'step-done' ? entry.person : null)
-  const plain: Asked = { ...plainAsking(progress, facts, at), entry: entry.kind }
+  const plain: Asked = { ...plainAsking(progress, facts), entry: entry.kind }
   switch (entry.kind) {
     case 'step-done': {
       const { step, leg, reading, wrenchSet, saidSo } = entry.body
@@ -58,7 +61,10 @@ function asking(progress: Progress, entry: AnyEntry): Asked {
     case 'setting-written':
       return { ...plain, pressure: entry.body.pressure }
     case 'measured':
-      return { ...plain, leakDown: { ...plain.leakDown, begins: entry.body.what === 'leak-down-start' } }
+      return {
+        ...plain,
+        leakDown: { begins: entry.body.what === 'leak-down-start', settled: settledAt(progress, entry) },
+      }
     default:
       return plain
   }

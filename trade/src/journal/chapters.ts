@@ -1,7 +1,8 @@
 /** The seven chapters of a job: done, open, shut by a gate, not begun, not needed. */
 import { message } from '../words/words.ts'
 import { isComplete } from './apply-step.ts'
-import type { Instant } from './entry.ts'
+import type { Instant, PutBackItem } from './entry.ts'
+import { settling } from './job-rests.ts'
 import { type Blocked, type Chapter, type ChapterState, chapterOrder, type JobState, type Made } from './job-state.ts'
 import { type Progress, traitsFor } from './progress.ts'
 
@@ -39,7 +40,7 @@ function finished(progress: Progress): Record<Chapter, Finished> {
       begun: ticks.some((tick) => tick !== null),
     },
     prove: {
-      done: facts.length === 'within' && facts.leakDown !== 'running',
+      done: facts.length === 'within' && leakDownDone(progress),
       at: latest(proofs),
       needed: !declined,
       begun: proofs.length > 0,
@@ -59,26 +60,52 @@ function finished(progress: Progress): Record<Chapter, Finished> {
   }
 }
 
-/** The first chapter that is needed and not done; hand over where all are. */
-export function currentChapter(progress: Progress): Chapter {
+/** After a filling one is demanded before the unit leaves, or a person passes the gate by name. */
+function leakDownDone({ facts, waivers }: Progress): boolean {
+  if (facts.leakDown === 'finished' || waivers.some((waiver) => waiver.gate === 'R22')) return true
+  return facts.fill === 'none' && facts.leakDown === 'none'
+}
+
+/** What is put back before the unit leaves and is not back yet. */
+export function notBack(progress: Progress): PutBackItem | undefined {
+  const { facts } = progress
+  return facts.brake === 'away'
+    ? traitsFor(progress).putBack.find((one) => facts[`put-back.${one}`] !== 'yes')
+    : undefined
+}
+
+/**
+ * The first chapter that is needed and not done; hand over where all are. While air settles or a leak-down runs, what can
+ * be done meanwhile comes first.
+ *
+ * @param at  when it is looked at [ms]
+ */
+export function currentChapter(progress: Progress, at: number): Chapter {
   const all = finished(progress)
-  return chapterOrder.find((chapter) => all[chapter].needed && !all[chapter].done) ?? 'hand-over'
+  const first = chapterOrder.find((chapter) => all[chapter].needed && !all[chapter].done) ?? 'hand-over'
+  const waits =
+    progress.facts.length === 'within' && (progress.facts.leakDown === 'running' || settling(progress, at) !== null)
+  if (first !== 'prove' || !waits) return first
+  if (!all['set-up'].done) return 'set-up'
+  return notBack(progress) ? 'hand-over' : 'prove'
 }
 
 /**
  * The chapters, the current one open or shut by what blocks its next act.
  *
+ * @param at       when they are looked at [ms]
  * @param blocked  what stands before the next act
  * @param stopped  a stopped job shuts its current chapter
  */
 export function chaptersOf(
   progress: Progress,
+  at: number,
   blocked: Blocked | null,
   stopped: JobState['stopped'],
   carriedOver: boolean,
 ): Record<Chapter, ChapterState> {
   const all = finished(progress)
-  const current = currentChapter(progress)
+  const current = currentChapter(progress, at)
   const stateOf = (chapter: Chapter): ChapterState => {
     const { done, at, needed, begun } = all[chapter]
     const plain = { by: null, because: null, at: null }

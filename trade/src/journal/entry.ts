@@ -4,6 +4,8 @@
  * be erased without touching the entry.
  */
 
+import type { RestKind } from '../rests/rest-kinds.ts'
+
 /** UUIDv7 in its usual text form. */
 export type Id = string
 /** Date and time, ISO 8601 with zone `Z`. */
@@ -42,7 +44,7 @@ export interface PlannedStep {
   minutes: number
 }
 
-/** What each kind of entry says. Version 1 of all of them. */
+/** What each kind of entry says, in its newest version. */
 export interface EntryBodies {
   'job-opened': {
     unit: Id
@@ -89,7 +91,8 @@ export interface EntryBodies {
   'put-back': { item: PutBackItem; reading: Reading | null }
   'gate-waived': { gate: GateId; reason: Digest }
   'taken-over': { from: Id | null }
-  waiting: { for: WaitsFor | null; until: Instant | null; why: Digest | null }
+  /** Version 2: `rest` says which one is waited for. */
+  waiting: { for: WaitsFor | null; rest: RestKind | null; until: Instant | null; why: Digest | null }
   stopped: { gate: GateId | null; why: Digest }
   'stop-lifted': { why: Digest }
   ready: { minutes: number | null }
@@ -111,6 +114,15 @@ export type Standing =
   /** From the paper book: not gated, marked so on screen and paper. */
   | { mode: 'carried-over'; doneAt: Instant }
 
+/**
+ * What a station's monotonic clock showed [ms]. It goes on whatever is done to the time of day, and begins anew with every
+ * boot: readings of two boots are not compared.
+ */
+export interface StationClock {
+  boot: Id
+  reading: number
+}
+
 /** An entry as its station made it. */
 export interface EntryDraft<K extends EntryKind = EntryKind> {
   id: Id
@@ -121,6 +133,8 @@ export interface EntryDraft<K extends EntryKind = EntryKind> {
   stationNo: number
   person: Id
   madeAt: Instant
+  /** Not with entries of stations older than this field, nor of stations without such a clock. */
+  clock?: StationClock | null
   kind: K
   version: number
   /** The last `seq` of this stream the station had seen. */

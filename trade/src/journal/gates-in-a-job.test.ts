@@ -136,6 +136,51 @@ describe('before the unit leaves (R22, R23, R25)', () => {
     expect(job.handOver().ok).toBe(true)
   })
 
+  it('is demanded after every filling, the next act says so, and no other does it', () => {
+    const job = worked()
+    expect(job.state.next).toMatchObject({ kind: 'setting', chapter: 'set-up' }) // while the warm air settles
+    job.write()
+    job.putBack()
+    expect(job.state.next).toMatchObject({ kind: 'measure', item: 'leak-down-start', blocked: { gate: 'R22' } })
+    expect(said(job.handOver())).toBe(
+      'A leak-down starts 15 min after filling and is finished before hand-over. None was done since the air went in.',
+    )
+    expect(job.try('ready', { minutes: 60 })).toMatchObject({ gate: 'R22', next: 'Start the leak-down' })
+    job.leakDown()
+    expect(job.state.chapters.prove.state).toBe('done')
+    // Air out and in again: what was proved is proved no more.
+    job.tick('air-out')
+    for (const step of ['trapped-check', 'fill-quarter', 'fill-half', 'fill-target']) job.tick(step)
+    job.put('measured', { what: 'free-length', leg: null, phase: 'done', reading: reading(0.165, 'm') })
+    job.write()
+    expect(job.handOver()).toMatchObject({ gate: 'R22' })
+  })
+
+  it('may be passed by the owner or a technician, with name and reason', () => {
+    const job = worked()
+    job.write()
+    job.putBack()
+    expect(job.try('gate-waived', { gate: 'R22', reason: text }, { by: 'sunniva' })).toMatchObject({
+      code: 'role.decides',
+    })
+    expect(job.try('gate-waived', { gate: 'R22', reason: text }, { by: 'bram' }).ok).toBe(true)
+    expect(job.handOver().ok).toBe(true)
+    expect(job.state.waivers).toMatchObject([{ gate: 'R22', person: 'bram', reason: text }])
+  })
+
+  it('is not demanded of a coil', () => {
+    const job = new WrittenJob(sheetOfDemo('U08')).ready().workUntil()
+    job.put('measured', {
+      what: 'free-length',
+      leg: null,
+      phase: 'done',
+      reading: reading(job.sheet.freeLength?.value ?? 0, 'm'),
+    })
+    job.write(0)
+    job.putBack()
+    expect(job.handOver()).toEqual({ ok: true })
+  })
+
   it('starts anew when another pressure is written', () => {
     const job = worked()
     leak(job, 'leak-down-start', 20)
@@ -146,7 +191,7 @@ describe('before the unit leaves (R22, R23, R25)', () => {
   })
 
   it('the setting is written and everything is back, put back after it came off', () => {
-    const job = worked()
+    const job = worked().leakDown()
     expect(job.handOver()).toMatchObject({ gate: 'R23' })
     job.write()
     expect(said(job.handOver())).toContain('Missing: Wheel in.')

@@ -4,6 +4,8 @@
  */
 import type { Facts } from '../gates/facts.ts'
 import type { Role, Unit } from '../registers.ts'
+import type { RestKind } from '../rests/rest-kinds.ts'
+import type { RestClock } from '../rests/rested.ts'
 import type { Sheet } from '../sheets/sheet.ts'
 import type { Message } from '../words/words.ts'
 import type {
@@ -20,6 +22,7 @@ import type {
   Reading,
   SnapshotItem,
 } from './entry.ts'
+import type { Rest } from './job-rests.ts'
 import type { EntryRefusalCode } from './refusal-codes.ts'
 
 /** What the entries do not say themselves. */
@@ -34,6 +37,8 @@ export interface JobContext {
   now?: Instant
   /** Who looks at it: a pressure is vouched for only by the hands that released it. */
   by?: Id
+  /** Whether a draft is checked on a station without its line to the server: nothing there tells the server's time. */
+  offline?: boolean
 }
 
 export type Chapter = 'take-in' | 'look-over' | 'plan' | 'work' | 'prove' | 'set-up' | 'hand-over'
@@ -127,8 +132,9 @@ export interface Basis {
   facts: Facts
   /** When the air was last let out [ms]. */
   releasedAt: number | null
-  /** When air last went in [ms], and to what [Pa gauge]. */
-  filledAt: number | null
+  /** Rests that began, by what rests. */
+  rests: Partial<Record<RestKind, RestClock>>
+  /** What air last went in to [Pa gauge]. */
   filledTo: number | null
   /** Printed on the unit [Pa gauge]. */
   maximumOnUnit: number | null
@@ -155,6 +161,8 @@ export interface JobState {
   next: NextAct
   /** What shuts the way past the current step while it is incomplete, e.g. R16 while a foot is not torqued. */
   ahead: Blocked | null
+  /** What rests or has rested: rings, warm air, the leak-down. */
+  rests: readonly Rest[]
   snapshot: Partial<Record<SnapshotItem, SnapshotKept>>
   chassis: Partial<Record<ChassisPart, ChassisFound>>
   signs: readonly (Made & EntryBodies['sign-noted'])[]

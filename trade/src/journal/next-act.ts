@@ -4,7 +4,8 @@ import { isStepId } from '../procedures/procedures.ts'
 import { message } from '../words/words.ts'
 import { isComplete } from './apply-step.ts'
 import { plainAsking } from './ask-gates.ts'
-import { currentChapter } from './chapters.ts'
+import { currentChapter, notBack } from './chapters.ts'
+import { settling } from './job-rests.ts'
 import type { JobState, NextAct, StepState } from './job-state.ts'
 import { factsFor, type Progress, traitsFor } from './progress.ts'
 import { blockedStep, type Moment, openLeg, stepThatOpens } from './step-ahead.ts'
@@ -46,16 +47,21 @@ function workAct(progress: Progress, moment: Moment): NextAct {
 function leavingShut(progress: Progress, moment: Moment): NextAct['blocked'] {
   const facts = factsFor(progress, moment.at, moment.person)
   return firstShut(
-    { ...plainAsking(progress, facts, moment.at), entry: 'handed-over' },
+    { ...plainAsking(progress, facts), entry: 'handed-over' },
     progress.waivers.map((waiver) => waiver.gate),
   )
+}
+
+function measureAct(item: 'free-length' | 'leak-down-start' | 'leak-down-end', blocked: NextAct['blocked']): NextAct {
+  const says = message('next.measure', { what: message(`measure.${item}`) })
+  return act({ kind: 'measure', chapter: 'prove', item, says, blocked })
 }
 
 /** The next act of a job that is neither closed nor stopped. */
 function chapterAct(progress: Progress, moment: Moment): NextAct {
   const { facts } = progress
   const traits = traitsFor(progress)
-  const chapter = currentChapter(progress)
+  const chapter = currentChapter(progress, moment.at)
   switch (chapter) {
     case 'take-in': {
       const item = traits.snapshot.find((one) => facts[`snapshot.${one}`] === 'none') ?? 'length'
@@ -75,18 +81,14 @@ function chapterAct(progress: Progress, moment: Moment): NextAct {
     case 'work':
       return workAct(progress, moment)
     case 'prove': {
-      const item = facts.leakDown === 'running' ? 'leak-down-end' : 'free-length'
-      return act({
-        kind: 'measure',
-        chapter,
-        item,
-        says: message('next.measure', { what: message(`measure.${item}`) }),
-      })
+      if (facts.length !== 'within') return measureAct('free-length', null)
+      if (facts.leakDown === 'running') return measureAct('leak-down-end', null)
+      return measureAct('leak-down-start', settling(progress, moment.at))
     }
     case 'set-up':
       return act({ kind: 'setting', chapter, says: message('next.setting') })
     case 'hand-over': {
-      const item = facts.brake === 'away' ? traits.putBack.find((one) => facts[`put-back.${one}`] !== 'yes') : undefined
+      const item = notBack(progress)
       if (item)
         return act({
           kind: 'put-back',
@@ -111,7 +113,12 @@ export function nextAct(progress: Progress, stopped: JobState['stopped'], moment
     return act({ kind: 'nothing', chapter: 'hand-over', says: message('next.nothing') })
   const contested = progress.contested.find((one) => one.ruling === null)
   if (contested && stopped?.entry === contested.entry)
-    return act({ kind: 'rule', chapter: currentChapter(progress), item: contested.entry, says: message('next.rule') })
+    return act({
+      kind: 'rule',
+      chapter: currentChapter(progress, moment.at),
+      item: contested.entry,
+      says: message('next.rule'),
+    })
   const next = chapterAct(progress, moment)
   if (!stopped) return next
   return { ...next, blocked: { gate: stopped.gate, because: stopped.because, act: message('refused.stopped.act') } }

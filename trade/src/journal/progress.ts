@@ -63,7 +63,7 @@ export function progressAtStart(context: JobContext): Progress {
     contested: [],
     hands: null,
     releasedAt: null,
-    filledAt: null,
+    rests: {},
     filledTo: null,
     maximumOnUnit: null,
     off: { travel: null, length: null },

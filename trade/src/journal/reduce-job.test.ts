@@ -25,6 +25,8 @@ describe('a whole job on the lower legs of an air fork', () => {
     expect(job.write().ok).toBe(true)
     expect(job.state.next).toMatchObject({ kind: 'put-back', item: 'wheel' })
     job.putBack()
+    expect(job.state.next).toMatchObject({ kind: 'measure', item: 'leak-down-start', chapter: 'prove' })
+    job.leakDown()
     expect(job.state.next).toMatchObject({ kind: 'hand-over', blocked: null })
     expect(job.handOver().ok).toBe(true)
     const { state } = job

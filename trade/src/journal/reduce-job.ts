@@ -6,6 +6,7 @@ import { isComplete } from './apply-step.ts'
 import { shutFor } from './ask-gates.ts'
 import { chaptersOf, stopOf } from './chapters.ts'
 import type { AnyEntry, Digest, EntryKind } from './entry.ts'
+import { restsOf, toldOfRests } from './job-rests.ts'
 import type { Blocked, JobContext, JobStanding, JobState } from './job-state.ts'
 import { nextAct } from './next-act.ts'
 import { outOfPlace } from './out-of-place.ts'
@@ -32,6 +33,7 @@ export function replay(entries: readonly AnyEntry[], context: JobContext): Progr
   const progress = progressAtStart(context)
   const { struck, stands } = rulings(entries, context)
   for (const entry of replayOrder(entries)) {
+    progress.rests = toldOfRests(progress.rests, entry)
     if (struck.has(entry.id)) continue
     if (entry.standing.mode === 'now' && !neverContested.includes(entry.kind)) {
       const blocked = shutOrOutOfPlace(progress, entry)
@@ -96,18 +98,19 @@ export function reduceJob(entries: readonly AnyEntry[], context: JobContext): Jo
   const minutesOf = (all: typeof steps) => all.reduce((sum, step) => sum + step.minutes, 0)
   const minutesPlanned = minutesOf(steps)
   const minutesDone = minutesOf(steps.filter((step) => step.complete))
-  const { context: _, facts, releasedAt, filledAt, filledTo, maximumOnUnit, off, stop, lateStop, ...kept } = progress
+  const { context: _, facts, releasedAt, rests, filledTo, maximumOnUnit, off, stop, lateStop, ...kept } = progress
   return {
     ...kept,
-    basis: { facts, releasedAt, filledAt, filledTo, maximumOnUnit, off, stop, lateStop },
+    basis: { facts, releasedAt, rests, filledTo, maximumOnUnit, off, stop, lateStop },
     facts: factsFor(progress, at, moment.person),
-    chapters: chaptersOf(progress, next.blocked, stopped, carriedOver),
+    chapters: chaptersOf(progress, at, next.blocked, stopped, carriedOver),
     state: standingOf(progress, stopped),
     sheet: sheetOf(progress),
     steps,
     currentStep: index === -1 ? null : index,
     next,
     ahead: index === -1 || progress.plan?.answer === 'no' ? null : shutAhead(progress, index, moment),
+    rests: restsOf(progress),
     stopped,
     struck: rulings(entries, context).struck,
     entryNames: new Set(entries.flatMap(({ id, kind }) => (kind === 'struck' ? [id, `struck:${id}`] : [id]))),

@@ -21,15 +21,9 @@ const goodReading = (step: ProcedureStep): Reading | null => {
   return step.makes.travel ? { value: 0, measure: 'm', instrument: null, how: null } : null
 }
 
-function asIfTicked(
-  progress: Progress,
-  step: ProcedureStep,
-  leg: Leg | null,
-  facts: Asked['facts'],
-  at: number,
-): Asked {
+function asIfTicked(progress: Progress, step: ProcedureStep, leg: Leg | null, facts: Asked['facts']): Asked {
   return {
-    ...plainAsking(progress, facts, at),
+    ...plainAsking(progress, facts),
     entry: 'step-done',
     acts: step.acts,
     leg,
@@ -50,7 +44,7 @@ export function blockedStep(progress: Progress, id: string, leg: Leg | null, mom
   if (!isStepId(id)) return stepOutOfPlace(progress, id, leg, progress.facts)
   const facts = factsFor(progress, moment.at, moment.person)
   const shut = firstShut(
-    asIfTicked(progress, procedureSteps[id], leg, facts, moment.at),
+    asIfTicked(progress, procedureSteps[id], leg, facts),
     progress.waivers.map((waiver) => waiver.gate),
   )
   if (shut) return shut
@@ -74,8 +68,8 @@ export function stepThatOpens(progress: Progress, index: number, moment: Moment)
     const then = changed(facts, step.makes, null)
     const target = procedureSteps[shutStep.step]
     const opens =
-      firstShut(asIfTicked(progress, target, leg, facts, moment.at), waived)?.gate !==
-        firstShut(asIfTicked(progress, target, leg, then, moment.at), waived)?.gate ||
+      firstShut(asIfTicked(progress, target, leg, facts), waived)?.gate !==
+        firstShut(asIfTicked(progress, target, leg, then), waived)?.gate ||
       (stepOutOfPlace(progress, shutStep.step, leg, facts) !== null &&
         stepOutOfPlace(progress, shutStep.step, leg, then) === null)
     if (opens && blockedStep(progress, candidate.step, openLeg(candidate), moment) === null) return candidate
@@ -97,10 +91,7 @@ export function shutAhead(progress: Progress, index: number, moment: Moment): Bl
   for (const later of progress.steps.slice(index + 1)) {
     if (!isStepId(later.step)) continue
     const ask = (known: Asked['facts']) =>
-      firstShut(
-        asIfTicked(progress, procedureSteps[later.step as keyof typeof procedureSteps], null, known, moment.at),
-        waived,
-      )
+      firstShut(asIfTicked(progress, procedureSteps[later.step as keyof typeof procedureSteps], null, known), waived)
     const shut = ask(facts)
     if (shut && ask(then)?.gate !== shut.gate) return shut
   }

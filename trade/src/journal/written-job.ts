@@ -213,6 +213,21 @@ export class WrittenJob {
     return this
   }
 
+  /** A leak-down that begins when warm air has settled, and its second reading. */
+  leakDown(minutes = 10): this {
+    const look = (what: string, after: number) => {
+      const check = this.try(
+        'measured',
+        { what, leg: null, phase: 'done', reading: reading(86 * psi, 'Pa') },
+        { after },
+      )
+      if (!check.ok) throw new Error(`${what}: ${check.code}: ${check.allowed}`)
+    }
+    look('leak-down-start', 16)
+    look('leak-down-end', minutes)
+    return this
+  }
+
   putBack(): this {
     for (const item of traitsOf(this.sheet.kind, this.sheet).putBack) this.put('put-back', { item, reading: null })
     return this

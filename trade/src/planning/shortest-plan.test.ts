@@ -58,7 +58,7 @@ function allowed(facts: Facts, id: string, leg: Leg | null, traits: Traits, shee
     target: 88 * psi,
     maximum: 140 * psi,
     missing: [],
-    leakDown: { begins: false, minutesSinceFilling: null },
+    leakDown: { begins: false, settled: null },
     off: { travel: 0, length: 0, lengthAllowed: 0.002 },
   }
   return unmetOn(facts, step, leg, sheet) === null && firstShut(asked, []) === null

@@ -126,9 +126,10 @@ export const lowerLegSteps = {
     makes: { seals: 'out' },
     spoils: { cleaned: 'no' },
     tools: [padded, 'caliper'],
-    consumables: [],
+    consumables: ['2 foam rings, into bath oil'],
     figure: 'none',
     records: null,
+    begins: 'soak',
     minutes: 3,
   },
   clean: {
@@ -162,6 +163,7 @@ export const lowerLegSteps = {
     consumables: ['2 wipers', '2 foam rings', 'seal grease 1–2 g', 'bath oil to soak'],
     figure: 'none',
     records: null,
+    ends: 'soak',
     minutes: 6,
   },
   'lowers-on': {
@@ -233,6 +235,7 @@ export const lowerLegSteps = {
     figure: 'air-pressure',
     records: 'reading',
     fills: 'quarter',
+    begins: 'settle',
     minutes: 4,
   },
   'fill-half': {
@@ -247,6 +250,7 @@ export const lowerLegSteps = {
     figure: 'air-pressure',
     records: 'reading',
     fills: 'half',
+    begins: 'settle',
     minutes: 4,
   },
   'fill-target': {
@@ -261,6 +265,7 @@ export const lowerLegSteps = {
     figure: 'air-pressure',
     records: 'reading',
     fills: 'target',
+    begins: 'settle',
     minutes: 6,
   },
   'preload-on': {

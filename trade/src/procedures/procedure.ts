@@ -1,5 +1,6 @@
 /** Procedures as data: what a step needs, makes and spoils, what it is done with, and what is recorded. */
 import type { FactValue, LegFact, UnitFact } from '../gates/facts.ts'
+import type { RestKind } from '../rests/rest-kinds.ts'
 import type { FootFixing } from '../sheets/sheet.ts'
 
 /** What a hand does in a step, in the words of the ordering rules: gates guard acts, not single steps. */
@@ -78,6 +79,9 @@ export interface ProcedureStep {
   records: 'reading' | 'wrench' | null
   /** Share of the air pressure where the step fills. */
   fills?: 'quarter' | 'half' | 'target'
+  /** A rest that its tick begins or ends. */
+  begins?: RestKind
+  ends?: RestKind
   /** Hands-on minutes (common practice, no source). */
   minutes: number
 }

@@ -1,4 +1,5 @@
 /** Every text of the product, assembled from one file a subject. */
+import { appCalculationFieldWords } from './app-calculation-fields.ts'
 import { appCalculationWords } from './app-calculations.ts'
 import { appFigureWords } from './app-figures.ts'
 import { appFrameWords } from './app-frame.ts'
@@ -12,6 +13,7 @@ import { gateWords } from './gates.ts'
 import { jobWords } from './job.ts'
 import { paperWords } from './papers.ts'
 import { refusalWords } from './refusals.ts'
+import { restWords } from './rests.ts'
 import { sheetWords } from './sheet.ts'
 import { stepWords } from './steps.ts'
 
@@ -20,6 +22,7 @@ export const catalogue = {
   ...stepWords,
   ...gateWords,
   ...refusalWords,
+  ...restWords,
   ...sheetWords,
   ...paperWords,
   ...appFigureWords,
@@ -27,6 +30,7 @@ export const catalogue = {
   ...appPhotoWords,
   ...appPlaceWords,
   ...appCalculationWords,
+  ...appCalculationFieldWords,
   ...appJobWords,
   ...appSetUpWords,
   ...appTakeInWords,

@@ -79,6 +79,13 @@ export const gateWords = {
   'gate.R22.early': '{minutes} min to wait.',
   'gate.R22.running': 'It is running.',
   'gate.R22.start': 'Start it later',
+  'gate.R22.apart':
+    'This line’s clock and the shop’s are {minutes} min apart, or it came late: nobody can say how long the air has settled.',
+  'gate.R22.no-clock':
+    'This tablet was started anew since and has no network: nobody can say how long the air has settled.',
+  'gate.R22.again': 'Wait again: 15 min from now, by this tablet alone',
+  'gate.R22.none': 'None was done since the air went in.',
+  'gate.R22.begin': 'Start the leak-down',
   'gate.R23': 'Setting written',
   'gate.R23.shut': 'The unit does not leave before its setting is written.',
   'gate.R23.act': 'Write the setting',

@@ -11,9 +11,9 @@ function itemOf(line: OutboxLine): DeliveryItem {
     const { is, made, id, stationNo, person, madeAt, register, seenVersion, body } = line
     return { is, made, id, stationNo, person, madeAt, register, seenVersion, body }
   }
-  const { id, stream, person, madeAt, kind, version, seen, standing, body } = line.draft
+  const { id, stream, person, madeAt, clock = null, kind, version, seen, standing, body } = line.draft
   const { is, made, stationNo } = line
-  return { is, made, id, stream, stationNo, person, madeAt, kind, version, seen, standing, body }
+  return { is, made, id, stream, stationNo, person, madeAt, clock, kind, version, seen, standing, body }
 }
 
 export function deliveryOf(station: Id, lines: readonly OutboxLine[]): Delivery {

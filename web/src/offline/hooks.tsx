@@ -115,6 +115,7 @@ export function contextOf(station: Station, entries: readonly AnyEntry[], now: s
     currentSheet: unit ? currentSheet(sheets, unit.sheet) : null,
     roleOf: (person) => memory.register('people').find(({ body }) => body.id === person)?.body.role ?? null,
     now,
+    offline: station.offline,
     ...(by ? { by } : {}),
   }
 }

@@ -1,5 +1,6 @@
 /** A station at work: writes into its outbox, sends it, follows the server, and says how it stands. */
 import type { DeliveryItem } from '@legwork/contract'
+import { newestVersion } from '@legwork/contract/entry-versions.ts'
 import {
   type AnyEntryDraft,
   type Digest,
@@ -7,6 +8,7 @@ import {
   type EntryKind,
   type Id,
   type Instant,
+  type Moment,
   newId,
   type RegisterName,
   type Registers,
@@ -20,6 +22,7 @@ import { type Delivering, runFlusher } from './flusher.ts'
 import { lead, Naps } from './leader.ts'
 import type { OutboxLine, OwnPhoto } from './lines.ts'
 import { type Line, runLiveLine } from './live-line.ts'
+import { stationClock } from './station-clock.ts'
 import type { Store } from './store.ts'
 
 export interface StationStatus {
@@ -154,6 +157,14 @@ export class Station {
     return this.status.line === 'open' ? 'online' : 'offline'
   }
 
+  /** Whether nothing tells the server's time here. */
+  get offline(): boolean {
+    return this.#made === 'offline'
+  }
+
+  /** This moment, as a rest asks for it. */
+  moment = (): Moment => ({ station: this.id, clock: stationClock(), madeAt: this.now(), receivedAt: null })
+
   #poke(): void {
     this.#naps.wake()
     this.#say({ about: 'poke' })
@@ -192,9 +203,19 @@ export class Station {
     { standing = { mode: 'now' } }: DraftOptions = {},
   ): AnyEntryDraft {
     const { id: station, workshop } = this
-    const common = { id: this.newId(), workshop, stream, station, stationNo: 0, person, madeAt: this.now(), version: 1 }
+    const common = { id: this.newId(), workshop, stream, station, stationNo: 0, person, madeAt: this.now() }
     // `kind` and `body` come as a pair of one kind; the compiler forgets the pair when it widens to the union.
-    return { ...common, kind, seen: this.store.memory.lastSeqOf(stream), standing, body } as AnyEntryDraft
+    const version = newestVersion(kind)
+    const clock = stationClock()
+    return {
+      ...common,
+      clock,
+      kind,
+      version,
+      seen: this.store.memory.lastSeqOf(stream),
+      standing,
+      body,
+    } as AnyEntryDraft
   }
 
   /** Kept when the promise is kept: on this station's disk, numbered, and on its way as soon as there is a network. */

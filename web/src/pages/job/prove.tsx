@@ -7,6 +7,7 @@ import { ByWhom } from './by-whom.tsx'
 import { judgedMeasurements } from './findings.ts'
 import { chapterHref } from './job-address.ts'
 import { useJobView, useWriting } from './job-view.tsx'
+import { LeakDownTest } from './leak-down.tsx'
 import { MeasureForm } from './measure-form.tsx'
 import { MeasuredRows } from './measured-rows.tsx'
 import { ReadingField, Shown, useShownText } from './readings.tsx'
@@ -85,12 +86,17 @@ export function Prove() {
       <div>
         <FreeLength />
         <Travel />
+        <LeakDownTest />
       </div>
       <div>
         <SideHead place="above" title={say('prove.before')}>
           <MeasuredRows judged={before} />
         </SideHead>
-        <SideHead place="above" title={say('prove.after')} note={say('prove.leak-none')}>
+        <SideHead
+          place="above"
+          title={say('prove.after')}
+          note={state.facts.leakDown === 'none' ? say('prove.leak-none') : null}
+        >
           <MeasuredRows judged={now} />
           {adding ? (
             <MeasureForm phase="done" onDone={() => setAdding(false)} />
@@ -100,7 +106,7 @@ export function Prove() {
             </Button>
           )}
         </SideHead>
-        {state.chapters.prove.state === 'done' && (
+        {(state.chapters.prove.state === 'done' || state.next.chapter === 'set-up') && (
           <div className="bottom">
             <LinkButton kind="main" arrow="forward" href={chapterHref(stream, 'set-up')}>
               {say('prove.to-set-up')}

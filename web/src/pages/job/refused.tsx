@@ -1,5 +1,6 @@
 /** Why something was not written: what is in the way, and what to do. */
 import { type EntryCheck, say, sayMessage } from '@legwork/trade'
+import { Waive } from './waive.tsx'
 
 export function Refused({ refusal }: { refusal: Extract<EntryCheck, { ok: false }> | null }) {
   return (
@@ -9,6 +10,7 @@ export function Refused({ refusal }: { refusal: Extract<EntryCheck, { ok: false 
           <b>{say('page.refused')}</b> {sayMessage(refusal.blocked.because)} <b>{sayMessage(refusal.blocked.act)}</b>
         </p>
       )}
+      {refusal?.gate && <Waive gate={refusal.gate} />}
     </div>
   )
 }

@@ -1,0 +1,36 @@
+/** A gate that may be passed: by the owner or a technician, with a reason that is printed on the hand-over page. */
+import { type GateId, isWaivable, isWordKey, say, sayMessage } from '@legwork/trade'
+import { useState } from 'react'
+import { Button } from '../../ui/button.tsx'
+import { TextField } from '../../ui/field.tsx'
+import { mayDecide, useJobView } from './job-view.tsx'
+
+export function Waive({ gate }: { gate: GateId }) {
+  const { keepText, hands, write, state } = useJobView()
+  const [asks, setAsks] = useState(false)
+  const [why, setWhy] = useState('')
+  const title = `gate.${gate}`
+  const passed = state.waivers.some((one) => one.gate === gate)
+  if (!isWaivable(gate) || !mayDecide(hands) || passed || state.stopped) return null
+  if (!asks)
+    return (
+      <Button kind="second" size="row" onPress={() => setAsks(true)}>
+        {say('work.waive')}
+      </Button>
+    )
+  return (
+    <form
+      className="keep-line"
+      onSubmit={async (event) => {
+        event.preventDefault()
+        if (why.trim() === '') return
+        await write('gate-waived', { gate, reason: await keepText(why.trim()) })
+      }}
+    >
+      <TextField label={say('work.waive.reason')} value={why} onChange={setWhy} />
+      <Button kind="second" type="submit">
+        {say('work.waive.act', { gate: isWordKey(title) ? sayMessage({ key: title, params: {} }) : gate })}
+      </Button>
+    </form>
+  )
+}
