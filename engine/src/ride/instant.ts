@@ -15,10 +15,14 @@ function millisecondsOf(text: string): number | null {
   return Number.isNaN(time) ? null : time
 }
 
+function shown(text: unknown): string {
+  return typeof text === 'string' ? JSON.stringify(text.slice(0, 60)) : String(text)
+}
+
 /**
  * An instant as ISO 8601 writes it, with its offset from UTC.
  *
- * @returns milliseconds since 1970, 0 where refused
+ * @returns milliseconds since 1970; not a number where refused, so that it is compared with nothing
  */
 export function instantWithin(found: Found, field: string, text: unknown): { found: Found; time: number } {
   const time = typeof text === 'string' && instant.test(text) ? millisecondsOf(text) : null
@@ -29,11 +33,11 @@ export function instantWithin(found: Found, field: string, text: unknown): { fou
       found,
       field,
       'not-a-date',
-      String(text),
+      shown(text),
       'a date and time from 1900 to 2200 as ISO 8601 writes it',
       next,
     ),
-    time: 0,
+    time: Number.NaN,
   }
 }
 
@@ -44,7 +48,7 @@ export function dayWithin(found: Found, field: string, text: unknown): { found: 
   if (time !== null) return { found, time: Math.floor(time / 86_400_000) * 86_400_000 }
   const next = 'Write the day like 2026-05-02.'
   return {
-    found: refuse(found, field, 'not-a-date', String(text), 'a day from 1900 to 2200 as ISO 8601 writes it', next),
-    time: 0,
+    found: refuse(found, field, 'not-a-date', shown(text), 'a day from 1900 to 2200 as ISO 8601 writes it', next),
+    time: Number.NaN,
   }
 }
