@@ -41,8 +41,24 @@ const legSheet = z.strictObject({
   footTorque: sourced(z.number().min(0).max(100)).nullable(),
 })
 const kind = z.enum(['fork-air', 'fork-coil', 'shock-air', 'shock-coil'])
-const named = { id, name: text, note: z.string().max(500).nullable() }
+const named = { id, name: text, note: z.string().max(500).nullable(), putAway: z.literal(true).exactOptional() }
 const zeroOrMore = z.number().min(0)
+const hoseVolume = zeroOrMore.max(1e-3)
+const hoseGauge = {
+  hoseVolume,
+  offset: z.number().min(-0.5).max(0.5),
+  resolution: zeroOrMore.max(1e6),
+  hose: z
+    .strictObject({
+      readings: z.array(zeroOrMore.max(2e7)).min(2).max(20).readonly(),
+      volume: z.number().min(1e-7).max(0.01),
+      unit: id.nullable(),
+      band: z.tuple([hoseVolume, hoseVolume]).readonly(),
+      person: id,
+      at: instant,
+    })
+    .exactOptional(),
+}
 
 export const registerBodies: { [R in RegisterName]: z.ZodType<Registers[R]> } = {
   people: person,
@@ -54,6 +70,9 @@ export const registerBodies: { [R in RegisterName]: z.ZodType<Registers[R]> } = 
     frontShare: z.number().min(0).max(1).nullable(),
     hoursPerWeek: z.number().min(0).max(100).nullable(),
     contact: z.string().max(200).nullable(),
+    pump: z
+      .strictObject({ offset: z.number().min(-0.5).max(0.5), hoseVolume: z.number().min(0).max(5e-5) })
+      .exactOptional(),
   }),
   bikes: z.strictObject({
     id,
@@ -108,13 +127,8 @@ export const registerBodies: { [R in RegisterName]: z.ZodType<Registers[R]> } = 
     ),
   }),
   instruments: z.discriminatedUnion('kind', [
-    z.strictObject({
-      ...named,
-      kind: z.literal('pump'),
-      hoseVolume: zeroOrMore.max(1e-3),
-      offset: z.number().min(-0.5).max(0.5),
-      resolution: zeroOrMore,
-    }),
+    z.strictObject({ ...named, kind: z.literal('pump'), ...hoseGauge }),
+    z.strictObject({ ...named, kind: z.literal('gauge'), ...hoseGauge }),
     z.strictObject({
       ...named,
       kind: z.literal('wrench'),

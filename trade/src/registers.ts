@@ -1,5 +1,5 @@
 /** Registers: who and what there is. Editable, versioned; a rider can be erased. */
-import type { Id } from './journal/entry.ts'
+import type { Id, Instant } from './journal/entry.ts'
 import type { Sheet, UnitKind } from './sheets/sheet.ts'
 
 export type Role = 'owner' | 'technician' | 'junior' | 'desk' | 'reader'
@@ -31,6 +31,8 @@ export interface Rider {
   /** As the rider says, hours a week [h]. */
   hoursPerWeek: number | null
   contact: string | null
+  /** The rider's own pump: how much it reads too high [-], its hose with gauge [m³]; left out until it was held beside ours. */
+  pump?: { offset: number; hoseVolume: number }
 }
 
 export interface Bike {
@@ -59,23 +61,60 @@ export interface Unit {
   sheet: Id
 }
 
-export type Instrument = { id: Id; name: string; note: string | null } & (
+/** How a hose was measured: its pump put on again and again without pumping, on a chamber whose volume is known. */
+export interface HoseMeasured {
+  /** What the gauge showed, in the order in which it was attached [Pa gauge]. */
+  readings: readonly number[]
+  /** The chamber it was attached to [m³]. */
+  volume: number
+  /** The unit with that chamber, where it was one of ours. */
+  unit: Id | null
+  /** Nine times in ten, as far as the gauge's step goes [m³]. */
+  band: readonly [number, number]
+  person: Id
+  at: Instant
+}
+
+/** What is put on a valve to read a pressure. */
+export interface HoseGauge {
+  /** Hose and gauge [m³]. */
+  hoseVolume: number
+  /** Reads this much too high [-], 0.04 is 4 %. */
+  offset: number
+  /** Smallest step that can be read [Pa]. */
+  resolution: number
+  /** Left out while the hose's volume is only believed. */
+  hose?: HoseMeasured
+}
+
+/** Wrenches by ISO 6789. */
+export interface WrenchData {
+  /** What can be set [N·m]. */
+  low: number
+  high: number
+  /** Permitted error as a fraction (ISO 6789). */
+  class: number
+  /** Grip to square [m]. */
+  length: number
+  /** [m], 0 where none is used. */
+  adapterLength: number
+}
+
+export type PlainInstrumentKind = 'tape' | 'caliper' | 'scale' | 'thermometer' | 'measuring-cylinder' | 'other'
+
+export type Instrument = {
+  id: Id
+  name: string
+  note: string | null
+  /** No longer offered; what was read with it keeps its name. */
+  putAway?: true
+} & (
+  | ({ kind: 'pump' } & HoseGauge)
+  | ({ kind: 'gauge' } & HoseGauge)
+  | ({ kind: 'wrench' } & WrenchData)
   | {
-      kind: 'pump' /** [m³] */
-      hoseVolume: number /** Reads this much too high [-], 0.04 is 4 %. */
-      offset: number /** [Pa] */
-      resolution: number
-    }
-  | {
-      kind: 'wrench'
-      /** [N·m] */ low: number
-      high: number
-      /** Permitted error as a fraction (ISO 6789). */ class: number
-      /** Grip to square [m]. */ length: number
-      /** [m], 0 where none is used. */ adapterLength: number
-    }
-  | {
-      kind: 'tape' | 'caliper' | 'scale' | 'thermometer' | 'measuring-cylinder' | 'other' /** [SI] */
+      kind: PlainInstrumentKind
+      /** Smallest step that can be read [SI of what it reads; m for other]. */
       resolution: number
     }
 )

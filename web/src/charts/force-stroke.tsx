@@ -22,6 +22,10 @@ export interface ForceStrokeProps {
   slow: Curve
   fast?: Curve
   lastVisit?: Curve
+  /** The slow curve of the setting that a what-if is held against. */
+  before?: Curve
+  /** Where the load rests and where friction may leave it [m]. */
+  sag?: { stroke: number; low: number; high: number }
   /** Readings of the press: ring = pressing, triangle = releasing. */
   readings?: readonly { stroke: number; force: number; way: 'pressing' | 'releasing' }[]
   /** Load along the leg with its doubt [N]. */
@@ -41,6 +45,7 @@ export interface ForceStrokeProps {
     slow: string
     fast?: string
     lastVisit?: string
+    before?: string
     /** Spoken name of the grip, e.g. 'stroke', and what it stands at, e.g. '30 mm, 351 N'. */
     grip: string
     gripValue: string
@@ -62,10 +67,10 @@ export const defaultPlot = (width: number, height: number): Plot => ({
 
 /** Force over stroke on squared paper, with a grip under the axis that is a real slider. */
 export function ForceStroke(props: ForceStrokeProps) {
-  const { fullStroke, slow, fast, lastVisit, load, wanted, stroke, words, width = 349, height = 360 } = props
+  const { fullStroke, slow, fast, lastVisit, before, load, wanted, stroke, words, width = 349, height = 360 } = props
   const id = usePatternId()
   const plot = props.plot ?? defaultPlot(width, height)
-  const frame = forceStrokeFrame(plot, fullStroke, [slow, fast ?? [], lastVisit ?? []])
+  const frame = forceStrokeFrame(plot, fullStroke, [slow, fast ?? [], lastVisit ?? [], before ?? []])
   const { x, y } = frame
   const bottom = plot.top + plot.height
   const right = plot.left + plot.width
@@ -119,6 +124,7 @@ export function ForceStroke(props: ForceStrokeProps) {
           strokeLinecap="round"
         />
       )}
+      {before && <path d={curvePath(frame, before)} fill="none" stroke="var(--graphite)" strokeWidth={1.2} />}
       <path d={curvePath(frame, slow)} fill="none" stroke="var(--ink)" strokeWidth={2.6} strokeLinejoin="round" />
       {fast && (
         <path
@@ -149,6 +155,7 @@ export function ForceStroke(props: ForceStrokeProps) {
         strokeWidth={1.4}
         fill="none"
       />
+      {props.sag && load && <SagBand frame={frame} sag={props.sag} force={load.force} />}
       {props.readings?.map((point) => (
         <path
           key={`${point.way}${point.stroke}`}
@@ -175,6 +182,28 @@ export function ForceStroke(props: ForceStrokeProps) {
       )}
       <Grip frame={frame} {...props} />
     </svg>
+  )
+}
+
+/** A whisker on the load line: the sag may be read anywhere along it. */
+function SagBand({
+  frame,
+  sag,
+  force,
+}: {
+  frame: ForceStrokeFrame
+  sag: { low: number; high: number }
+  force: number
+}) {
+  const [from, to, at] = [frame.x(sag.low), frame.x(sag.high), frame.y(force)]
+  return (
+    <path
+      className="sag-band"
+      d={`M${px(from)} ${px(at - 9)}v18M${px(to)} ${px(at - 9)}v18M${px(from)} ${px(at)}H${px(to)}`}
+      stroke="var(--ink)"
+      strokeWidth={2.4}
+      fill="none"
+    />
   )
 }
 
@@ -223,7 +252,7 @@ function Paper({ frame, fullStroke, strokeMeasure, forceMeasure, stroke }: Frame
 }
 
 /** Words stand on their line: the reader needs no legend. */
-function LineWords({ frame, fullStroke, slow, fast, lastVisit, load, wanted, words }: Framed) {
+function LineWords({ frame, fullStroke, slow, fast, lastVisit, before, load, wanted, words }: Framed) {
   const { x, y, plot } = frame
   const on = (curve: Curve, share: number) => y(forceAt(curve, fullStroke * share) ?? 0)
   const inside = (at: number) => px(Math.min(plot.top + plot.height - 8, Math.max(plot.top + 34, at)))
@@ -240,6 +269,11 @@ function LineWords({ frame, fullStroke, slow, fast, lastVisit, load, wanted, wor
       {lastVisit && words.lastVisit !== undefined && (
         <BookWords halo x={px(x(fullStroke * 0.5))} y={inside(on(lastVisit, 0.5) + 30)}>
           {words.lastVisit}
+        </BookWords>
+      )}
+      {before && words.before !== undefined && (
+        <BookWords halo x={px(x(fullStroke * 0.58))} y={inside(on(before, 0.58) + 26)}>
+          {words.before}
         </BookWords>
       )}
       {wanted && (

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { chamberFigures } from './chamber-figures.ts'
+import { chamberFigures, lowerFigure } from './chamber-figures.ts'
 import type { ForkParameters } from './fork-parameters.ts'
 import { forkShapes } from './fork-shapes.ts'
 import { volumeOf } from './shape.ts'
@@ -38,4 +38,16 @@ it('forces are pressure times area', () => {
 
 it('a coil has no chambers', () => {
   expect(chamberFigures({ ...fork(0), spring: { kind: 'coil', bore: 0.032, shaft: 0.01 } })).toBeNull()
+})
+
+it.each([0, 0.03, 0.15])('the air written beside a lower leg at stroke %f is the air drawn there', (stroke) => {
+  const shapes = forkShapes(fork(stroke))
+  for (const leg of ['left', 'right'] as const)
+    expect(volumeOf(shapes, `chamber.lower.${leg}`) / (lowerFigure(fork(stroke), leg)?.volume ?? 0)).toBeCloseTo(1, 2)
+})
+
+// Hand calculation: 0.4 bar · π/4·(35² − 10²) mm² = 35.3 N.
+it('the air in a lower leg pushes on its own ring', () => {
+  const pressed = { ...fork(0.1), pressures: { positive: 7e5, negative: 3e5, left: 40_000, right: 0 } }
+  expect(lowerFigure(pressed, 'left')?.force).toBeCloseTo(35.3, 1)
 })

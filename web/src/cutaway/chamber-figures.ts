@@ -1,9 +1,19 @@
 import type { ForkParameters } from './fork-parameters.ts'
+import type { Leg } from './shape.ts'
 
-/** What stands beside the chambers of an air spring at its stroke, SI; forces along the leg, both as sizes. */
+export interface ChamberFigure {
+  /** Gauge [Pa]. */
+  readonly pressure: number
+  /** [m³] */
+  readonly volume: number
+  /** Along the leg, as a size [N]. */
+  readonly force: number
+}
+
+/** What stands beside the chambers of an air spring at its stroke. */
 export interface ChamberFigures {
-  readonly positive: { pressure: number; volume: number; force: number }
-  readonly negative: { pressure: number; volume: number; force: number }
+  readonly positive: ChamberFigure
+  readonly negative: ChamberFigure
 }
 
 const circle = (diameter: number) => (Math.PI / 4) * diameter ** 2
@@ -31,4 +41,17 @@ export function chamberFigures({ spring, stroke, pressures }: ForkParameters): C
       force: pressures.negative * negative,
     },
   }
+}
+
+/**
+ * The air above the bath of a lower leg: V_L − oil − A_L·x [m³], p·A_L [N].
+ *
+ * @returns null where nobody measured the leg's room
+ * @example lowerFigure(fork, 'left')?.volume // 205 ml less 10 ml oil at full length: 195e-6
+ */
+export function lowerFigure({ stanchion, legs, stroke, pressures }: ForkParameters, leg: Leg): ChamberFigure | null {
+  const { volume, oil, rod } = legs[leg]
+  if (volume === null) return null
+  const area = circle(stanchion) - circle(rod)
+  return { pressure: pressures[leg], volume: volume - oil - area * stroke, force: pressures[leg] * area }
 }

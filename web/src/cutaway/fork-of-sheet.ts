@@ -1,47 +1,64 @@
 /** The table a fork is drawn from, out of its sheet: what the engine's spring says, and the pressures at a stroke. */
-import { springCurve } from '@legwork/engine'
-import { type Sheet, springOf } from '@legwork/trade'
-import type { ForkParameters } from './fork-parameters.ts'
+import type { AirSpring, PreparedSpring, Spring } from '@legwork/engine'
+import type { Sheet } from '@legwork/trade'
+import type { ForkParameters, ForkTable } from './fork-parameters.ts'
+
+const needed = ['bore', 'shaft', 'positiveVolume', 'negativeVolume'] as const
+
+/** Whether the sheet is an air fork's and gives what its drawing needs. */
+export const isDrawable = (sheet: Sheet): boolean =>
+  sheet.kind === 'fork-air' && sheet.stanchion !== null && sheet.legs !== null && needed.every((f) => sheet.spring[f])
 
 /**
- * @param at  stroke [m], gauge pressure at full length [Pa], ambient [Pa]
+ * Everything that stays while the stroke moves.
+ *
+ * @param spring  of the sheet, or of a what-if
  * @returns null where the sheet is no air fork's or lacks a dimension
  */
-export function forkOfSheet(
-  sheet: Sheet,
-  at: { spacers: number; stroke: number; pressure: number; ambient: number; ring?: number | null },
-): ForkParameters | null {
-  if (sheet.kind !== 'fork-air' || !sheet.stanchion || !sheet.legs) return null
-  for (const field of ['bore', 'shaft', 'positiveVolume', 'negativeVolume']) if (!sheet.spring[field]) return null
-  const spring = springOf(sheet, { spacers: at.spacers })
-  if (spring.kind !== 'air' || spring.negativeVolume === undefined) return null
-  const { ambient, pressure, stroke } = at
-  const { points } = springCurve(spring, { pressure, ambient, points: 301 })
-  const here = points.reduce((best, point) =>
-    Math.abs(point.stroke - stroke) < Math.abs(best.stroke - stroke) ? point : best,
-  )
-  const leg = (oil: number) => ({ oil, volume: spring.lower?.volume ?? null, rod: spring.lower?.rod ?? 0 })
+export function forkTableOf(sheet: Sheet, spring: Spring): ForkTable | null {
+  if (!isDrawable(sheet) || !sheet.stanchion || spring.kind !== 'air' || spring.negativeVolume === undefined)
+    return null
+  const leg = (index: 0 | 1) => ({
+    oil: spring.lower?.legs[index]?.oil ?? 0,
+    volume: spring.lower?.volume ?? null,
+    rod: spring.lower?.rod ?? 0,
+  })
   return {
     stanchion: sheet.stanchion.value,
     travel: spring.stroke,
-    stroke,
-    spring: {
-      kind: 'air',
-      bore: spring.bore,
-      shaft: spring.shaft,
-      positiveVolume: spring.positiveVolume,
-      negative: { kind: 'air', volume: spring.negativeVolume },
-      ...(spring.equalisingStroke === undefined ? {} : { equalisingStroke: spring.equalisingStroke }),
-      spacers: at.spacers,
-      spacerVolume: spring.spacerVolume ?? 0,
-    },
-    legs: { left: leg(spring.lower?.legs[0]?.oil ?? 0), right: leg(spring.lower?.legs[1]?.oil ?? 0) },
-    pressures: {
-      positive: here.positivePressure ?? 0,
-      negative: here.negativePressure ?? 0,
-      left: here.lowerPressures?.[0] ?? 0,
-      right: here.lowerPressures?.[1] ?? 0,
-    },
-    ring: at.ring ?? null,
+    spring: { kind: 'air', ...dimensions(spring), negative: { kind: 'air', volume: spring.negativeVolume } },
+    legs: { left: leg(0), right: leg(1) },
+    ...(sheet.bushings ? { bushingsApart: sheet.bushings.b.value } : {}),
+  }
+}
+
+function dimensions(spring: AirSpring) {
+  const { bore, shaft, positiveShaft, positiveVolume, equalisingStroke, chamberOil } = spring
+  return {
+    bore,
+    shaft,
+    positiveVolume,
+    spacers: spring.spacers ?? 0,
+    spacerVolume: spring.spacerVolume ?? 0,
+    ...(positiveShaft === undefined ? {} : { positiveShaft }),
+    ...(equalisingStroke === undefined ? {} : { equalisingStroke }),
+    ...(chamberOil === undefined ? {} : { chamberOil }),
+  }
+}
+
+/** The fork at a stroke [m], no further than its spring goes; `ring` where it was left on the stanchion. */
+export function forkAt(
+  table: ForkTable,
+  prepared: PreparedSpring,
+  stroke: number,
+  ring: number | null = stroke,
+): ForkParameters {
+  const here = Math.min(stroke, prepared.fullStroke)
+  const { positive = 0, negative = 0, lower } = prepared.pressures(here)
+  return {
+    ...table,
+    stroke: here,
+    pressures: { positive, negative, left: lower[0] ?? 0, right: lower[1] ?? 0 },
+    ring: ring === null ? null : Math.min(ring, table.travel),
   }
 }

@@ -28,17 +28,23 @@ export interface CoilSpringParameters {
   readonly shaft: number
 }
 
-/** The table a fork is drawn from: SI, volumes at full length, pressures gauge at the stroke that is shown. */
-export interface ForkParameters {
+/** What stays while the stroke moves: SI, volumes at full length. */
+export interface ForkTable {
   /** [m] */
   readonly stanchion: number
   /** Full stroke [m]. */
   readonly travel: number
-  /** Where the fork stands now, 0 … travel [m]. */
-  readonly stroke: number
   readonly spring: AirSpringParameters | CoilSpringParameters
   /** The left leg holds the spring, the right one the damper. */
   readonly legs: { readonly left: LowerLegParameters; readonly right: LowerLegParameters }
+  /** Middle of the lower bushing to middle of the upper one [m]; left out where nobody measured it. */
+  readonly bushingsApart?: number
+}
+
+/** The table a fork is drawn from; pressures gauge at the stroke that is shown. */
+export interface ForkParameters extends ForkTable {
+  /** Where the fork stands now, 0 … travel [m]. */
+  readonly stroke: number
   readonly pressures: {
     readonly positive: number
     readonly negative: number

@@ -1,4 +1,4 @@
-import type { ForkParameters } from './fork-parameters.ts'
+import type { ForkTable } from './fork-parameters.ts'
 import { type LowerRoom, roomVolume } from './lower-room.ts'
 import { whereReaches } from './profile-line.ts'
 
@@ -31,7 +31,8 @@ const drawn = {
   clearance: 22,
   leastClearance: 4,
   mostClearance: 90,
-  overlap: 153,
+  bushingsApart: 0.099,
+  overBushings: 54,
   headLength: 17,
   pocket: 5,
   pistonLength: 16,
@@ -41,12 +42,34 @@ const drawn = {
 
 const damperRod = (rod: number) => (rod > 0 ? (rod * 1e3) / 2 : 4)
 
-/** Lengths that are chosen so that every chamber, turned about its axis, holds the volume of the table. */
-export function forkStations(fork: ForkParameters): ForkStations {
+const known = new WeakMap<ForkTable['spring'], { fork: ForkTable; stations: ForkStations }>()
+
+/**
+ * Lengths that are chosen so that every chamber, turned about its axis, holds the volume of the table. They don't hang on
+ * the stroke: while it is moved, the same table's are found once.
+ */
+export function forkStations(fork: ForkTable): ForkStations {
+  const before = known.get(fork.spring)
+  const { stanchion, travel, legs } = fork
+  if (
+    before &&
+    before.fork.stanchion === stanchion &&
+    before.fork.travel === travel &&
+    before.fork.legs === legs &&
+    before.fork.bushingsApart === fork.bushingsApart
+  )
+    return before.stations
+  const stations = foundStations(fork)
+  known.set(fork.spring, { fork, stations })
+  return stations
+}
+
+function foundStations(fork: ForkTable): ForkStations {
   const outerRadius = (fork.stanchion * 1e3) / 2
   const innerRadius = (fork.spring.bore * 1e3) / 2
   const travel = fork.travel * 1e3
   const springRod = (fork.spring.shaft * 1e3) / 2
+  const overlap = (fork.bushingsApart ?? drawn.bushingsApart) * 1e3 + drawn.overBushings
   const room = (leg: 'left' | 'right', clearance: number): LowerRoom => ({
     floor: drawn.floor,
     stanchionEnd: drawn.floor + travel + clearance,
@@ -56,7 +79,7 @@ export function forkStations(fork: ForkParameters): ForkStations {
     rodRadius: leg === 'left' ? springRod : damperRod(fork.legs.right.rod),
     bumperLength: Math.min(17, Math.max(2, clearance - 2)),
     pocket: drawn.pocket,
-    overlap: drawn.overlap,
+    overlap,
     bladder: leg === 'right' && fork.legs.right.rod === 0,
   })
   const clearanceFor = (leg: 'left' | 'right') => {
@@ -67,7 +90,7 @@ export function forkStations(fork: ForkParameters): ForkStations {
   const clearance = Math.max(clearanceFor('left'), clearanceFor('right'))
   const fitted = (leg: 'left' | 'right'): LowerRoom => fitRoom(room(leg, clearance), fork.legs[leg].volume)
   const stanchionEnd = drawn.floor + travel + clearance
-  const lip = stanchionEnd + drawn.overlap
+  const lip = stanchionEnd + overlap
   const lengths = chamberLengths(fork)
   const crownTo = Math.max(
     lip + travel + drawn.aboveWiper + drawn.crownLength,
@@ -111,7 +134,7 @@ function fitRoom(room: LowerRoom, wanted: number | null): LowerRoom {
   return Math.abs(roomVolume(walled, 0) - wanted) < wanted * 1e-6 ? walled : { ...walled, floor }
 }
 
-function chamberLengths({ spring, travel }: ForkParameters): { negative: number; positive: number; whole: number } {
+function chamberLengths({ spring, travel }: ForkTable): { negative: number; positive: number; whole: number } {
   const area = (outer: number, inner = 0) => (Math.PI / 4) * (outer ** 2 - inner ** 2) * 1e6
   if (spring.kind === 'coil') {
     const positive = travel * 1e3 + 62

@@ -1,60 +1,27 @@
-/** Force over the stroke, slow and fast from sag, with the load and the wanted sag. */
-import { springCurve } from '@legwork/engine'
-import { say } from '@legwork/trade'
+/** The fork in section over its force along the stroke: one axis for both, and both under the finger. */
+import { prepareSpring, type Sag, springCurve } from '@legwork/engine'
+import { type Sheet, say } from '@legwork/trade'
 import { type ReactNode, useMemo, useState } from 'react'
 import { ForceStroke } from '../../charts/force-stroke.tsx'
+import { ForceStrokeTable } from '../../charts/force-stroke-table.tsx'
 import { useOwnWidth } from '../../charts/use-own-width.ts'
-import { chamberFigures } from '../../cutaway/chamber-figures.ts'
-import { type CutawayWords, ForkCutaway, strokeAxisOf } from '../../cutaway/fork-cutaway.tsx'
-import { forkOfSheet } from '../../cutaway/fork-of-sheet.ts'
-import type { ForkParameters } from '../../cutaway/fork-parameters.ts'
-import { measureFor, shown } from '../../figures/shown.ts'
-import { useMeasures } from '../../figures/world.tsx'
+import { strokeAxisOf } from '../../cutaway/fork-cutaway.tsx'
+import { forkAt, forkTableOf } from '../../cutaway/fork-of-sheet.ts'
+import type { ForkTable } from '../../cutaway/fork-parameters.ts'
+import { LiveCutaway } from '../../cutaway/live-cutaway.tsx'
 import { useShownText } from './readings.tsx'
-import { airSpringOf, loadDoubt, type StartInputs } from './start-pressure.ts'
+import { fastExponent, type Standing } from './what-if.ts'
 import './set-up.css'
 
-/** Pressure and volume of each chamber, where they act. */
-function useCutawayWords(): (fork: ForkParameters) => CutawayWords | null {
-  const person = useMeasures()
-  return (fork) => {
-    const figures = chamberFigures(fork)
-    if (!figures) return null
-    const of = (kind: 'pressure' | 'volume' | 'force', value: number) => {
-      const { number, unit } = shown(value, measureFor(kind, person))
-      return { value: number, unit }
-    }
-    const force = (value: number) => Object.values(of('force', value)).join(' ')
-    const chamber = ({ pressure, volume }: { pressure: number; volume: number }) => [
-      of('pressure', pressure),
-      of('volume', volume),
-    ]
-    const { positive, negative } = figures
-    const { left, right } = fork.legs
-    return {
-      leftLeg: say('set-up.leg.left'),
-      rightLeg: say('set-up.leg.right'),
-      down: say('set-up.down'),
-      callouts: {
-        bath: {
-          figures: [of('volume', left.oil)],
-          words:
-            left.oil === right.oil
-              ? say('set-up.bath.each')
-              : say('set-up.bath.left', { right: Object.values(of('volume', right.oil)).join(' ') }),
-        },
-        negative: { figures: chamber(negative), words: say('set-up.negative', { force: force(negative.force) }) },
-        positive: { figures: chamber(positive), words: say('set-up.positive', { force: force(positive.force) }) },
-      },
-    }
-  }
-}
+const newton = (value: number) => String(Math.round(value))
+const strokeMeasure = { size: 0.001, unit: 'mm', format: newton }
+const forceMeasure = { size: 1, unit: 'N', format: newton }
 
 /** Under the drawing, so far right that the stroke axis is the stanchion's; alone on a narrow page. */
-function chartPlace(fork: ForkParameters | null, width: number) {
-  if (!fork || width < 800) return { width: Math.min(width, 520) }
-  const axis = strokeAxisOf(fork)
-  const [left, height] = [14, 340]
+function chartPlace(table: ForkTable | null, width: number) {
+  if (!table || width < 800) return { width: Math.min(width, 520) }
+  const axis = strokeAxisOf(table)
+  const [left, height] = [14, 292]
   return {
     width: Math.round(width * (1 - axis.from) + left),
     height,
@@ -62,73 +29,93 @@ function chartPlace(fork: ForkParameters | null, width: number) {
   }
 }
 
-export function SetUpChart({
-  inputs,
-  pressure,
-  load,
-  children,
-}: {
-  inputs: StartInputs
-  pressure: number
-  load: number
+/** Slow curve and the fast one from the sag; a fork that bottoms at rest has no fast one. */
+function curvesOf({ spring, pressure, ambient }: Standing, from: number) {
+  const slow = springCurve(spring, { pressure, ambient })
+  const fast = springCurve(spring, { pressure, ambient, exponent: fastExponent, startStroke: from })
+  return { slow: slow.points, fast: fast.points.filter((point) => point.stroke >= from) }
+}
+
+interface SetUpChartProps {
+  sheet: Sheet
+  now: Standing
+  /** The setting that a what-if is held against. */
+  before: Standing | null
+  load: { force: number; doubt: number }
+  sag: Sag
+  /** Share of the stroke. */
+  wanted: { low: number; high: number }
+  /** Beside the drawing's own acts. */
+  acts: ReactNode
+  /** Under the drawings, with the stroke that the finger is at. */
+  bar: (at: { stroke: number; fullStroke: number; onStroke: (stroke: number) => void }) => ReactNode
   children: ReactNode
-}) {
+}
+
+export function SetUpChart({ sheet, now, before, load, sag, wanted, acts, bar, children }: SetUpChartProps) {
   const [place, width] = useOwnWidth(876)
+  const [stroke, onStroke] = useState(sag.stroke)
   const text = useShownText()
-  const wordsOf = useCutawayWords()
-  const spring = useMemo(() => airSpringOf(inputs.sheet, inputs.spacers), [inputs.sheet, inputs.spacers])
-  const sag = inputs.sag * spring.stroke
-  const [stroke, setStroke] = useState(sag)
-  const { ambient } = inputs
-  const slow = useMemo(() => springCurve(spring, { pressure, ambient }), [spring, pressure, ambient])
-  const fast = useMemo(
-    () => springCurve(spring, { pressure, ambient, exponent: 1.3, startStroke: sag }),
-    [spring, pressure, ambient, sag],
-  )
-  const at = slow.points.reduce((best, point) =>
-    Math.abs(point.stroke - stroke) < Math.abs(best.stroke - stroke) ? point : best,
-  )
-  const doubt = loadDoubt(inputs)
-  const newton = (value: number) => String(Math.round(value))
-  const fork = forkOfSheet(inputs.sheet, { spacers: inputs.spacers, stroke, pressure, ambient, ring: stroke })
-  const words = fork && wordsOf(fork)
+  const { spring } = now
+  const travel = spring.stroke
+  const table = useMemo(() => forkTableOf(sheet, spring), [sheet, spring])
+  const prepared = useMemo(() => prepareSpring(spring, now.pressure, { ambient: now.ambient }), [spring, now])
+  const { slow, fast } = useMemo(() => curvesOf(now, sag.stroke), [now, sag.stroke])
+  const beforeSlow = useMemo(() => (before ? curvesOf(before, 0).slow : null), [before])
+  const where = useMemo(() => chartPlace(table, width), [table, width])
+  const here = Math.min(stroke, prepared.fullStroke)
+  const fork = table && forkAt(table, prepared, here)
+  const percent = (share: number) => Math.round(share * 100)
   return (
-    <div className="set-up-drawings" ref={place}>
-      {fork && (
-        <ForkCutaway
-          fork={fork}
-          {...(words ? { words } : {})}
-          label={say('set-up.cutaway', { stroke: text(stroke, 'm'), pressure: text(fork.pressures.positive, 'Pa') })}
+    <>
+      <div className="set-up-drawings" ref={place}>
+        {fork && (
+          <LiveCutaway
+            fork={fork}
+            fullStroke={prepared.fullStroke}
+            onStroke={onStroke}
+            rule={false}
+            acts={acts}
+            tables={() => <ForceStrokeTable slow={slow} fast={fast} before={beforeSlow} />}
+          />
+        )}
+        {children}
+        <ForceStroke
+          {...where}
+          fullStroke={travel}
+          slow={slow}
+          fast={fast}
+          {...(beforeSlow ? { before: beforeSlow } : {})}
+          load={{
+            force: load.force,
+            low: load.force - load.doubt,
+            high: load.force + load.doubt,
+            value: newton(load.force),
+            unit: 'N',
+            words: say('set-up.row.load'),
+          }}
+          sag={sag}
+          wanted={{
+            from: wanted.low * travel,
+            to: wanted.high * travel,
+            words: say('set-up.wanted', { low: percent(wanted.low), high: percent(wanted.high) }),
+          }}
+          stroke={here}
+          onStroke={(to) => onStroke(Math.min(to, prepared.fullStroke))}
+          step={0.001}
+          strokeMeasure={strokeMeasure}
+          forceMeasure={forceMeasure}
+          words={{
+            chart: say('set-up.chart'),
+            slow: say('set-up.slow'),
+            fast: say('set-up.fast'),
+            before: say('set-up.what-if.before'),
+            grip: say('set-up.control.stroke'),
+            gripValue: `${text(here, 'm')}, ${text(prepared.force(here), 'N')}`,
+          }}
         />
-      )}
-      {children}
-      <ForceStroke
-        {...chartPlace(fork, width)}
-        fullStroke={spring.stroke}
-        slow={slow.points}
-        fast={fast.points.filter((point) => point.stroke >= sag)}
-        load={{
-          force: load,
-          low: load - doubt,
-          high: load + doubt,
-          value: newton(load),
-          unit: 'N',
-          words: say('set-up.row.load'),
-        }}
-        wanted={{ from: 0.15 * spring.stroke, to: 0.22 * spring.stroke, words: say('set-up.sag-wanted') }}
-        stroke={stroke}
-        onStroke={setStroke}
-        step={0.001}
-        strokeMeasure={{ size: 0.001, unit: 'mm', format: (value) => String(Math.round(value)) }}
-        forceMeasure={{ size: 1, unit: 'N', format: newton }}
-        words={{
-          chart: say('set-up.chart'),
-          slow: say('set-up.slow'),
-          fast: say('set-up.fast'),
-          grip: say('set-up.control.stroke'),
-          gripValue: `${text(stroke, 'm')}, ${text(at.force, 'N')}`,
-        }}
-      />
-    </div>
+      </div>
+      {bar({ stroke: here, fullStroke: prepared.fullStroke, onStroke })}
+    </>
   )
 }

@@ -12,13 +12,14 @@ import { Refused } from './refused.tsx'
 
 const bench = 293.15
 
-export function Setting({ spacers }: { spacers: number }) {
+/** `taken`: a pressure that measured sag asks for, not yet written. */
+export function Setting({ spacers, taken }: { spacers: number; taken: number | null }) {
   const { state, sheet, stream, instruments } = useJobView()
   const { write, refusal } = useWriting()
   const text = useShownText()
   const pumps = pumpsOf(instruments)
   const { setting } = state
-  const [pressure, setPressure] = useState<number | null>(setting?.pressure ?? state.setUp?.pressure ?? null)
+  const [pressure, setPressure] = useState<number | null>(taken ?? setting?.pressure ?? state.setUp?.pressure ?? null)
   const [pump, setPump] = useState<string | null>(pumps[0]?.id ?? null)
   const [rebound, setRebound] = useState<number | null>(
     setting?.clicks.rebound ?? state.snapshot.rebound?.reading?.value ?? null,

@@ -2,9 +2,10 @@ import { demoDimensions, demoRiders, demoSheet, demoUnits } from '@legwork/trade
 import { describe, expect, it } from 'vitest'
 import {
   beforePump,
+  bushingFriction,
   correctedBySag,
   loadDoubt,
-  onTheTrail,
+  offsetAgainst,
   pumpShows,
   type StartInputs,
   startPressure,
@@ -63,14 +64,22 @@ it('shows less on the pump than there was, and undoes it', () => {
   expect(beforePump(sheet, spacers, shown, pump) / psi).toBeCloseTo(88, 9)
 })
 
-// By hand: (88 psi + 101 325 Pa)·285.15/293.15 − 83 000 Pa.
-it('carries the air to the trail', () => {
-  const there = onTheTrail(
-    88 * psi,
-    { temperature: 293.15, ambient: 101_325 },
-    { temperature: 285.15, ambient: 83_000 },
-  )
-  expect(there).toBeCloseTo(((88 * psi + 101_325) * 285.15) / 293.15 - 83_000, 3)
+// By hand: P1 reads true and leaves 88 psi; a hose of 5 ml takes them to 88·187/192 = 85.71; 90 shown are 5.0 % too many.
+it('holds the rider’s pump against ours', () => {
+  const { sheet, spacers } = inputsOf('U01')
+  const ours = { hoseVolume: 5e-6, offset: 0 }
+  const read = { ours: 88 * psi, theirs: 90 * psi }
+  expect(offsetAgainst(sheet, spacers, read, ours)).toBeCloseTo(90 / ((88 * 187) / 192) - 1, 9)
+  // The same with a pump of ours that reads 4 % high: it left less than it showed.
+  const high = offsetAgainst(sheet, spacers, read, { hoseVolume: 5e-6, offset: 0.04 })
+  expect(high).toBeCloseTo((90 / ((88 * 187) / 192)) * 1.04 - 1, 9)
+})
+
+// By hand: 160 N across, 0.23 m over 0.115 m: 160·5 = 800 N on the bushings, times 0.04 and 0.10.
+it('makes friction of the side load', () => {
+  const { sheet } = inputsOf('U01')
+  expect(bushingFriction(sheet, 160)).toEqual([32, 80])
+  expect(bushingFriction({ ...sheet, bushings: null }, 160)).toBeNull()
 })
 
 it('leaves the pressure where the measured sag is the wanted one', () => {
