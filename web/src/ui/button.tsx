@@ -20,6 +20,8 @@ interface Look {
 interface ButtonProps extends Look {
   onPress?: () => void
   type?: 'button' | 'submit'
+  /** Id of the form it submits, where it stands outside of it. */
+  form?: string
 }
 
 const classOf = ({ kind, size = 'main', className }: Look) =>
@@ -37,9 +39,9 @@ function Inside({ children, arrow, size }: Pick<Look, 'children' | 'arrow' | 'si
 }
 
 /** Says what it does; pressing does it at once. */
-export function Button({ onPress, type = 'button', ...look }: ButtonProps) {
+export function Button({ onPress, type = 'button', form, ...look }: ButtonProps) {
   return (
-    <button type={type} className={classOf(look)} onClick={onPress} aria-label={look.name}>
+    <button type={type} form={form} className={classOf(look)} onClick={onPress} aria-label={look.name}>
       <Inside {...look} />
     </button>
   )

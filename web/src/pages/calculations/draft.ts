@@ -42,3 +42,11 @@ export function withValue(value: unknown, path: Path, next: unknown): unknown {
 export function isRecord(value: unknown): value is Record<string, unknown> {
   return value !== null && typeof value === 'object' && !Array.isArray(value)
 }
+
+/** The input as it is sent: a field emptied by hand is not there. */
+export function inputOf(draft: unknown): unknown {
+  if (Array.isArray(draft)) return draft.map(inputOf)
+  if (!isRecord(draft)) return draft
+  const kept = Object.entries(draft).filter(([, value]) => value !== '')
+  return Object.fromEntries(kept.map(([name, value]) => [name, inputOf(value)]))
+}

@@ -38,6 +38,11 @@ describe('an input in an address', () => {
     expect(readInput(encodeURIComponent(decodeURIComponent(writeInput(input))))).toEqual(input)
   })
 
+  it('reads plain JSON too', () => {
+    expect(readInput('%7B%22a%22%3A%5B1%2C%225%20N%22%5D%7D')).toEqual({ a: [1, '5 N'] })
+    expect(readInput('{"a":')).toBeNull()
+  })
+
   it.each(['a', 'a:b)c', 'a:(b', '%', 'a:01', '('.repeat(40), `a:${'('.repeat(40)}`, 'a:b:c'])(
     'never throws: %s',
     (text) => {

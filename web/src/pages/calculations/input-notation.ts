@@ -109,13 +109,17 @@ class Reader {
 }
 
 /**
+ * Reads this notation, or plain JSON.
+ *
  * @param address  what stood in the address, percent signs and all
  * @returns null where it can't be read
  * @example readInput('wanted:5_N,turns:3') // {"wanted":"5 N","turns":3}
  */
 export function readInput(address: string): Record<string, unknown> | null {
   try {
-    const reader = new Reader(decodeURIComponent(address))
+    const text = decodeURIComponent(address)
+    if (text.startsWith('{')) return JSON.parse(text)
+    const reader = new Reader(text)
     const input = reader.object(0)
     return reader.isDone ? input : null
   } catch (trouble) {

@@ -1,64 +1,152 @@
-import { calculations, runCalculation } from '@legwork/contract/calculations/index.ts'
+/** One calculation: what goes in at the left, what comes out at the right. Worked out on this station. */
+import {
+  type Answer as Answered,
+  answerSchema,
+  type Calculation,
+  calculations,
+  describeCalculation,
+  runCalculation,
+} from '@legwork/contract/calculations/index.ts'
 import { say } from '@legwork/trade'
-import { useState } from 'react'
-import { Button } from '../../ui/button.tsx'
-import { TextField } from '../../ui/field.tsx'
+import { type FormEvent, useEffect, useMemo, useRef, useState } from 'react'
+import { Button, LinkButton } from '../../ui/button.tsx'
 import { ShopFrame } from '../shop-frame.tsx'
+import { Answer } from './answer.tsx'
+import { linesOf } from './answer-lines.ts'
+import { AsJson } from './as-json.tsx'
+import { CopyButton } from './copy-button.tsx'
+import { Docs } from './docs.tsx'
+import { inputOf, isRecord, type Path, withValue } from './draft.ts'
+import { Group } from './fields.tsx'
+import { FormProvider } from './form-state.tsx'
+import { Refused } from './refused.tsx'
+import { shapeOf } from './shape.ts'
+import { useAsked } from './use-asked.ts'
+import './page.css'
 
-type Outcome = { output: string } | { refused: readonly string[] }
+const formId = 'calculation-form'
 
-function run(name: string, text: string): Outcome {
-  let input: unknown
-  try {
-    input = JSON.parse(text)
-  } catch {
-    return { refused: [say('calc.not-json')] }
-  }
-  const answer = runCalculation(name, input)
-  if (answer.ok) return { output: JSON.stringify(answer.output, null, 1) }
-  return {
-    refused: answer.errors.map(({ field, came, allowed, next }) => say('calc.refused', { field, came, allowed, next })),
-  }
+export function CalculationPage({ name }: { name: string }) {
+  const one = Object.hasOwn(calculations, name) ? calculations[name] : undefined
+  if (one) return <Worked key={name} one={one} />
+  return (
+    <ShopFrame place="calculations" title={say('calc.title')}>
+      <p className="empty">{say('calc.unknown')}</p>
+      <LinkButton kind="second" arrow="back" href="/calculations">
+        {say('calc.back')}
+      </LinkButton>
+    </ShopFrame>
+  )
 }
 
-/** One calculation, worked out here in the browser: no job and no network needed. */
-export function CalculationPage({ name }: { name: string }) {
-  const one = calculations[name]
-  const [text, setText] = useState(() => JSON.stringify(one?.example ?? {}, null, 1))
-  const [outcome, setOutcome] = useState<Outcome | null>(null)
-  if (!one)
-    return (
-      <ShopFrame place="calculations" title={say('calc.title')}>
-        <p className="empty">{say('calc.unknown')}</p>
-      </ShopFrame>
-    )
+function Worked({ one }: { one: Calculation }) {
+  const [asked, ask] = useAsked(one.name)
+  /** The draft belongs to one question: another address brings its own. */
+  const [held, setHeld] = useState<{ of: string; draft: unknown }>({
+    of: asked.text,
+    draft: asked.input ?? one.example,
+  })
+  const draft = held.of === asked.text ? held.draft : (asked.input ?? one.example)
+  const answer = useMemo(() => (asked.input ? runCalculation(one.name, asked.input) : null), [one, asked])
+  const answerPlace = useRef<HTMLElement>(null)
+  const [pressed, setPressed] = useState(0)
+  useEffect(() => {
+    if (pressed > 0) answerPlace.current?.scrollIntoView({ block: 'nearest' })
+  }, [pressed])
+
+  function submit(event?: FormEvent): void {
+    event?.preventDefault()
+    const input = inputOf(draft)
+    if (!isRecord(input)) return
+    ask(input)
+    setPressed(pressed + 1)
+  }
+  const isChanged = asked.input !== null && JSON.stringify(inputOf(draft)) !== JSON.stringify(asked.input)
+  const change = (next: unknown) => setHeld({ of: asked.text, draft: next })
   return (
     <ShopFrame
       place="calculations"
-      title={name}
+      title={one.title}
       actions={
-        <Button kind="main" onPress={() => setOutcome(run(name, text))}>
-          {say('calc.run')}
-        </Button>
+        <>
+          <LinkButton kind="second" arrow="back" href="/calculations" className="tablet-up">
+            {say('calc.back')}
+          </LinkButton>
+          <Button kind="main" type="submit" form={formId} arrow="forward">
+            {say('calc.run')}
+          </Button>
+        </>
       }
     >
-      <h1 translate="no">{name}</h1>
-      <TextField label={say('calc.input')} hint={say('calc.example')} value={text} onChange={setText} lines={14} />
-      <div role="status">
-        {outcome &&
-          'refused' in outcome &&
-          outcome.refused.map((said) => (
-            <p key={said} className="refusal">
-              {said}
+      <header className="calc-head">
+        <h1 translate="no">{one.title}</h1>
+        <p className="book" translate="no">
+          {one.summary}
+        </p>
+      </header>
+      <div className="calculation">
+        <form id={formId} noValidate onSubmit={submit} className="calc-form">
+          <h2>{say('calc.input')}</h2>
+          {asked.isDamaged && (
+            <p className="refusal" role="alert">
+              {say('calc.unreadable')}
             </p>
-          ))}
-        {outcome && 'output' in outcome && (
-          <>
-            <h2>{say('calc.output')}</h2>
-            <pre translate="no">{outcome.output}</pre>
-          </>
-        )}
+          )}
+          <Fields one={one} draft={draft} onChange={change} answer={isChanged ? null : answer} />
+          <AsJson input={inputOf(draft)} output={answer?.ok ? answer.output : null} onTake={change} />
+        </form>
+        <section ref={answerPlace} className="calc-answer" aria-label={say('calc.output')}>
+          <h2>{say('calc.output')}</h2>
+          <div role="status">
+            <Outcome one={one} answer={answer} isChanged={isChanged} />
+          </div>
+          {answer?.ok && (asked.isShort ? <Share /> : <p className="book">{say('calc.link.long')}</p>)}
+          <Docs one={one} assumptions={answer?.ok ? sentences(answer.output.assumptions) : []} />
+        </section>
       </div>
     </ShopFrame>
+  )
+}
+
+const sentences = (value: unknown): string[] =>
+  Array.isArray(value) ? value.filter((one) => typeof one === 'string') : []
+
+function Share() {
+  return <CopyButton text={location.href} label={say('calc.link')} done={say('calc.link.done')} />
+}
+
+interface FieldsProps {
+  one: Calculation
+  draft: unknown
+  onChange: (draft: unknown) => void
+  answer: Answered | null
+}
+
+function Fields({ one, draft, onChange, answer }: FieldsProps) {
+  const shape = useMemo(() => shapeOf(describeCalculation(one).schema), [one])
+  const state = {
+    calc: one.name,
+    draft,
+    change: (path: Path, value: unknown) => onChange(withValue(draft, path, value)),
+    refusals: answer && !answer.ok ? answer.errors : [],
+  }
+  return <FormProvider state={state}>{shape.is === 'group' && <Group shape={shape} path={[]} />}</FormProvider>
+}
+
+function Outcome({ one, answer, isChanged }: { one: Calculation; answer: Answered | null; isChanged: boolean }) {
+  const told = useMemo(() => answerSchema(one), [one])
+  if (!answer) return <p className="book">{say('calc.not-yet')}</p>
+  if (!answer.ok)
+    return isChanged ? (
+      <p className="book">{say('calc.not-yet')}</p>
+    ) : (
+      <Refused calc={one.name} errors={answer.errors} />
+    )
+  const { units: _units, assumptions: _assumptions, ...output } = answer.output
+  return (
+    <div className={isChanged ? 'calc-stale' : undefined}>
+      {isChanged && <p className="calc-changed">{say('calc.changed')}</p>}
+      <Answer calc={one.name} lines={linesOf(output, told)} />
+    </div>
   )
 }

@@ -4,7 +4,8 @@ import type { SchemaPart } from '@legwork/contract/calculations/index.ts'
 import { type KindName, kinds } from '@legwork/engine'
 
 export type Shape =
-  | { is: 'quantity'; kind: KindName }
+  /** `counts`: the measure that a plain number of the contract is in, where it is not SI. */
+  | { is: 'quantity'; kind: KindName; counts?: 'h' }
   | { is: 'number' }
   | { is: 'text' }
   | { is: 'yes-no' }
@@ -77,6 +78,7 @@ function alternatives(options: readonly SchemaPart[]): Shape {
 export function shapeOf(part: SchemaPart): Shape {
   const kind = part['x-quantity']
   if (kind !== undefined && isKind(kind)) return { is: 'quantity', kind }
+  if (part['x-unit'] === 'h') return { is: 'quantity', kind: 'duration', counts: 'h' }
   if (part.enum) return { is: 'choice', options: part.enum.map(String) }
   if (part.properties) return groupOf(part)
   const several = part.anyOf ?? part.oneOf

@@ -1,6 +1,6 @@
 import type { Measures } from '@legwork/trade'
 import { describe, expect, it } from 'vitest'
-import { fieldText, typedNumber, typedQuantity } from './written-quantity.ts'
+import { shownInField, typedNumber, typedQuantity } from './written-quantity.ts'
 
 const metric: Measures = { pressure: 'bar', torque: 'N·m', temperature: '°C', length: 'mm' }
 const imperial: Measures = { pressure: 'psi', torque: 'in·lbf', temperature: '°F', length: 'in' }
@@ -23,7 +23,7 @@ describe('a quantity in a form', () => {
     ['5 cats', 'length', metric, '5 cats', null],
     [undefined, 'pressure', metric, '', 'bar'],
   ] as const)('%s of a %s is shown as it was meant', (value, kind, person, text, measure) => {
-    expect(fieldText(value, kind, person)).toEqual({ text, measure })
+    expect(shownInField(value, kind, person)).toEqual({ text, measure })
   })
 
   it.each([

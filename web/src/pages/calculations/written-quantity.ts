@@ -40,9 +40,9 @@ function rounded(value: number): string {
  * What a field shows of what stands in the draft.
  *
  * @param value  a text with a measure, or a number in SI
- * @example fieldText('5,5 bar', 'pressure', { pressure: 'psi', … }) // { text: '79.771', measure: 'psi' }
+ * @example shownInField('5,5 bar', 'pressure', { pressure: 'psi', … }) // { text: '79.771', measure: 'psi' }
  */
-export function fieldText(value: unknown, kind: KindName, person: Measures): InField {
+export function shownInField(value: unknown, kind: KindName, person: Measures): InField {
   const own = measureFor(kind, person)
   if (typeof value === 'number') return { text: rounded(own ? fromSI(value, own) : value), measure: own }
   if (typeof value !== 'string' || value.trim() === '') return { text: '', measure: own }

@@ -1,0 +1,104 @@
+/** A number that came out, in the measures of whoever reads. */
+import { fromSI, type KindName, type MeasureName, measures } from '@legwork/engine'
+import type { Measures } from '@legwork/trade'
+import { say } from '@legwork/trade'
+import { measureFor } from '../../figures/shown.ts'
+import { useMeasures } from '../../figures/world.tsx'
+import type { Numeric } from './answer-lines.ts'
+
+/** Units that no field is written in, as a workshop reads them. */
+const read: Readonly<Record<string, { factor: number; unit: string }>> = {
+  'm²': { factor: 1e6, unit: 'mm²' },
+}
+
+const superscript: Readonly<Record<string, string>> = {
+  '-': '⁻',
+  '0': '⁰',
+  '1': '¹',
+  '2': '²',
+  '3': '³',
+  '4': '⁴',
+  '5': '⁵',
+  '6': '⁶',
+  '7': '⁷',
+  '8': '⁸',
+  '9': '⁹',
+}
+
+/**
+ * Four significant digits, as a hand writes them: no exponent for everyday sizes, thin spaces from 10 000.
+ *
+ * @example writtenNumber(-0.00013) // '−1.3·10⁻⁴'
+ */
+export function writtenNumber(value: number): string {
+  if (value === 0) return '0'
+  const size = Math.abs(value)
+  if (size >= 1e7 || size < 1e-3) {
+    const [digits = '', power = '0'] = value.toExponential(3).split('e')
+    const raised = [...power.replace('+', '')].map((sign) => superscript[sign] ?? sign).join('')
+    return `${String(Number(digits)).replace('-', '−')}·10${raised}`
+  }
+  const [whole = '', ...rest] = String(Number(value.toPrecision(size >= 1000 ? 5 : 4))).split('.')
+  const grouped = whole.replace('-', '').length < 5 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, '\u2009')
+  return [grouped.replace('-', '−'), ...rest].join('.')
+}
+
+/** How a person reads a number: how large it is to them, and what stands after it. */
+export function readIn(
+  { kind, unit }: Numeric,
+  person: Measures,
+  size: number,
+): { of: (si: number) => number; unit: string } {
+  const measure = kind && measureOf(kind, person, size)
+  if (measure) return { of: (si) => fromSI(si, measure), unit: measures[measure].label }
+  const other = read[unit]
+  if (other) return { of: (si) => si * other.factor, unit: other.unit }
+  return { of: (si) => si, unit: kind === 'number' || unit === '1' ? '' : unit }
+}
+
+/** Long times and ways are read in larger measures. */
+function measureOf(kind: KindName, person: Measures, size: number): MeasureName | null {
+  if (kind === 'duration') return size < 1 ? 'ms' : size < 120 ? 's' : size < 7200 ? 'min' : size < 172_800 ? 'h' : 'd'
+  if (kind === 'length' && size >= 1000) return 'km'
+  return measureFor(kind, person)
+}
+
+function Unit({ unit }: { unit: string }) {
+  if (unit === '') return null
+  return <u className={unit === '°' ? 'close' : undefined}>{unit === '°' ? unit : `\u2009${unit}`}</u>
+}
+
+interface AnswerNumberProps {
+  value: number
+  of: Numeric
+  /** The one answer of the page. */
+  main?: boolean
+  /** In a table the unit stands in its head, for the largest of the column. */
+  bare?: boolean
+  size?: number
+}
+
+export function AnswerNumber({ value, of, main = false, bare = false, size }: AnswerNumberProps) {
+  const person = useMeasures()
+  const inMeasure = readIn(of, person, size ?? Math.abs(value))
+  return (
+    <span className={main ? 'quantity calc-main' : 'quantity text'} translate="no">
+      {writtenNumber(inMeasure.of(value))}
+      {!bare && <Unit unit={inMeasure.unit} />}
+    </span>
+  )
+}
+
+export function AnswerRange({ low, high, of }: { low: number; high: number; of: Numeric }) {
+  const person = useMeasures()
+  const inMeasure = readIn(of, person, Math.max(Math.abs(low), Math.abs(high)))
+  const [from, to] = [inMeasure.of(low), inMeasure.of(high)].map(writtenNumber)
+  return (
+    <span className="quantity text">
+      {say('calc.range', { low: from ?? '', high: to ?? '' })}
+      <span translate="no">
+        <Unit unit={inMeasure.unit} />
+      </span>
+    </span>
+  )
+}

@@ -1,0 +1,173 @@
+/** What came out: the one answer large, the rest in ruled lines, lists as tables. */
+import { say } from '@legwork/trade'
+import { useState } from 'react'
+import { useMeasures } from '../../figures/world.tsx'
+import { SourceMark } from '../../marks/source-mark.tsx'
+import type { AnswerLine } from './answer-lines.ts'
+import { AnswerNumber, AnswerRange, readIn } from './answer-number.tsx'
+import { type Path, pathText } from './draft.ts'
+import { AnswerName, ChoiceName } from './names.tsx'
+
+const rowsAtOnce = 12
+
+function Value({ line }: { line: AnswerLine }) {
+  switch (line.is) {
+    case 'number':
+      return <AnswerNumber value={line.value} of={line.of} />
+    case 'range':
+      return <AnswerRange low={line.low} high={line.high} of={line.of} />
+    case 'numbers':
+      return line.values.map((value, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: numbers of a list keep their places
+        <span key={index}>
+          {index > 0 && ', '}
+          <AnswerNumber value={value} of={line.of} />
+        </span>
+      ))
+    case 'word':
+      return <ChoiceName word={line.word} path={line.path} />
+    case 'yes-no':
+      return line.yes ? say('calc.yes') : say('calc.no')
+    default:
+      return say('calc.none')
+  }
+}
+
+function Line({ calc, line }: { calc: string; line: AnswerLine }) {
+  if (line.is === 'part')
+    return (
+      <section className="calc-answer-part">
+        <h4>
+          <AnswerName calc={calc} path={line.path} />
+        </h4>
+        <Lines calc={calc} lines={line.lines} />
+      </section>
+    )
+  if (line.is === 'table') return <Table calc={calc} line={line} />
+  return (
+    <div className="calc-answer-line" data-answer={pathText(line.path)}>
+      <dt>
+        <SourceMark kind="worked-out" /> <AnswerName calc={calc} path={line.path} />
+      </dt>
+      <dd>
+        <Value line={line} />
+      </dd>
+    </div>
+  )
+}
+
+/** Ruled lines of name and value; parts and tables stand between them. */
+export function Lines({ calc, lines }: { calc: string; lines: readonly AnswerLine[] }) {
+  const isPlain = ({ is }: AnswerLine) => is !== 'part' && is !== 'table'
+  const [plain, others] = [lines.filter(isPlain), lines.filter((line) => !isPlain(line))]
+  return (
+    <>
+      {plain.length > 0 && (
+        <dl className="calc-answer-lines">
+          {plain.map((line) => (
+            <Line key={pathText(line.path)} calc={calc} line={line} />
+          ))}
+        </dl>
+      )}
+      {others.map((line) => (
+        <Line key={pathText(line.path)} calc={calc} line={line} />
+      ))}
+    </>
+  )
+}
+
+type TableLine = Extract<AnswerLine, { is: 'table' }>
+const lastOf = (path: Path) => path.at(-1)
+
+/** Columns of a table in the order they first come; parts of a row are columns of their own. */
+function flat(row: readonly AnswerLine[]): AnswerLine[] {
+  return row.flatMap((line) => (line.is === 'part' ? flat(line.lines) : [line]))
+}
+
+export function Table({ calc, line }: { calc: string; line: TableLine }) {
+  const person = useMeasures()
+  const [all, setAll] = useState(false)
+  const rows = line.rows.map(flat)
+  const names = [...new Set(rows.flatMap((row) => row.map(({ path }) => lastOf(path))))]
+  const columns = names.map((name) => {
+    const cells = rows.map((row) => row.find(({ path }) => lastOf(path) === name))
+    const numbers = cells.filter((cell) => cell?.is === 'number')
+    const size = Math.max(...numbers.map(({ value }) => Math.abs(value)))
+    const unit = numbers[0] && readIn(numbers[0].of, person, size).unit
+    const isOneUnit = numbers.every(({ of }) => readIn(of, person, size).unit === unit)
+    const path = cells.find((cell) => cell !== undefined)?.path ?? []
+    return { name, cells, size, unit: isOneUnit ? unit : undefined, path }
+  })
+  const shown = all ? rows.length : Math.min(rows.length, rowsAtOnce)
+  return (
+    <section className="calc-answer-part" data-answer={pathText(line.path)}>
+      <h4>
+        <AnswerName calc={calc} path={line.path} />
+      </h4>
+      {rows.length === 0 && <p className="book">{say('calc.none')}</p>}
+      {rows.length > 0 && (
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than the page is scrolled by keys
+        <div className="calc-table" tabIndex={0}>
+          <table>
+            <thead>
+              <tr>
+                {columns.map(({ name, unit, path }) => (
+                  <th key={name} scope="col">
+                    <AnswerName calc={calc} path={path} />
+                    {unit && <small translate="no">{unit}</small>}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {rows.slice(0, shown).map((_, index) => (
+                // biome-ignore lint/suspicious/noArrayIndexKey: rows of an answer keep their places
+                <tr key={index}>
+                  {columns.map(({ name, cells, unit, size }) => (
+                    <td key={name} data-cell={`${pathText(line.path)}[${index}].${name}`}>
+                      <Cell line={cells[index]} size={size} bare={unit !== undefined} />
+                    </td>
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+      {shown < rows.length && (
+        <button type="button" className="calc-more" onClick={() => setAll(true)}>
+          <b>{say('calc.rows-more', { n: rows.length })}</b>
+        </button>
+      )}
+    </section>
+  )
+}
+
+function Cell({ line, size, bare }: { line: AnswerLine | undefined; size: number; bare: boolean }) {
+  if (!line) return null
+  if (line.is === 'number') return <AnswerNumber value={line.value} of={line.of} bare={bare} size={size} />
+  return <Value line={line} />
+}
+
+/** The answer; `wide` for tables, which stand below both columns. */
+export function Answer({ calc, lines }: { calc: string; lines: readonly AnswerLine[] }) {
+  const hasTable = lines.some(({ is }) => is === 'table')
+  const [first, ...rest] = lines
+  if (hasTable || first?.is !== 'number') return <Lines calc={calc} lines={lines} />
+  return (
+    <>
+      <div className="calc-main-line" data-answer={pathText(first.path)}>
+        <p className="label">
+          <AnswerName calc={calc} path={first.path} />
+        </p>
+        <p>
+          <AnswerNumber value={first.value} of={first.of} main />
+        </p>
+        <p className="source-line book">
+          <SourceMark kind="worked-out" /> {say('calc.worked-out')}
+        </p>
+      </div>
+      <Lines calc={calc} lines={rest} />
+    </>
+  )
+}

@@ -1,0 +1,234 @@
+/** The form of any calculation: groups in groups, lists, choices, down to single lines. */
+import { say } from '@legwork/trade'
+import { type ReactNode, useState } from 'react'
+import { Button } from '../../ui/button.tsx'
+import { Choice } from '../../ui/choice.tsx'
+import { isRecord, type Path, pathText } from './draft.ts'
+import { isRefusedWithin, useForm, usePlace } from './form-state.tsx'
+import { NumberLine, QuantityLine, TextLine, WordChoice, YesNo } from './leaves.tsx'
+import { ListField, PlacesField } from './lists.tsx'
+import { ChoiceName, FieldName, fieldText, namesTogether } from './names.tsx'
+import { blank, type FormField, formOf, type GroupShape, type Shape } from './shape.ts'
+
+export interface PartProps {
+  shape: Shape
+  path: Path
+  needed: boolean
+  instead: unknown
+  label?: ReactNode
+}
+
+/** A field of any shape. */
+export function Part({ shape, ...place }: PartProps) {
+  switch (shape.is) {
+    case 'quantity':
+      return <QuantityLine {...place} kind={shape.kind} counts={shape.counts} />
+    case 'number':
+      return <NumberLine {...place} />
+    case 'text':
+      return <TextLine {...place} />
+    case 'choice':
+      return <WordChoice {...place} options={shape.options} />
+    case 'yes-no':
+      return <YesNo {...place} />
+    case 'list':
+      return <ListField {...place} shape={shape} />
+    case 'places':
+      return <PlacesField {...place} of={shape.of} />
+    case 'group':
+      return (
+        <Section {...place}>
+          <Group shape={shape} path={place.path} />
+        </Section>
+      )
+    case 'kinds':
+      return (
+        <Section {...place}>
+          <Kinds shape={shape} path={place.path} />
+        </Section>
+      )
+    case 'forms':
+      return <Forms {...place} options={shape.options} />
+    default:
+      return null
+  }
+}
+
+/** A titled part of the form; one that is not needed can be left out again. */
+export function Section({
+  path,
+  needed,
+  label,
+  children,
+}: Omit<PartProps, 'shape' | 'instead'> & { children: ReactNode }) {
+  const { calc } = useForm()
+  const { change, refusal } = usePlace(path)
+  return (
+    <section className="calc-section" data-field={pathText(path)}>
+      <div className="head">
+        <h3>{label ?? <FieldName calc={calc} path={path} />}</h3>
+        {!needed && (
+          <Button
+            kind="second"
+            size="row"
+            name={say('calc.take-out.name', { name: fieldText(calc, path) })}
+            onPress={() => change(undefined)}
+          >
+            {say('calc.take-out')}
+          </Button>
+        )}
+      </div>
+      {refusal && (
+        <p className="refusal" role="alert">
+          {refusal}
+        </p>
+      )}
+      <div className="inside">{children}</div>
+    </section>
+  )
+}
+
+/** The fields of a group: those needed, those given; the rest behind one button. */
+export function Group({ shape, path }: { shape: GroupShape; path: Path }) {
+  const { refusals } = useForm()
+  const { value } = usePlace(path)
+  const held = isRecord(value) ? value : {}
+  const [open, setOpen] = useState(false)
+  const way = wayOf(shape, held)
+  const others = new Set(shape.ways.flatMap((names) => (names === way ? [] : names)))
+  const asked = shape.fields.filter(({ name }) => !others.has(name) || way?.includes(name))
+  const isShown = ({ name, needed }: FormField) =>
+    needed || way?.includes(name) || held[name] !== undefined || isRefusedWithin(refusals, [...path, name])
+  const isSection = ({ shape: { is } }: FormField) => is === 'group' || is === 'kinds' || is === 'list'
+  const [shown, hidden] = [asked.filter(isShown), asked.filter((field) => !isShown(field))]
+  const inOrder = [...shown.filter((field) => !isSection(field)), ...shown.filter(isSection)]
+  return (
+    <>
+      {shape.ways.length > 1 && <WayChoice shape={shape} path={path} held={held} />}
+      {inOrder.map((field) => (
+        <Part
+          key={field.name}
+          {...field}
+          path={[...path, field.name]}
+          needed={field.needed || Boolean(way?.includes(field.name))}
+        />
+      ))}
+      {hidden.length > 0 && <More fields={hidden} path={path} open={open} onOpen={() => setOpen(true)} />}
+    </>
+  )
+}
+
+/** What may be given beside: one line of names until it is opened. */
+function More({ fields, path, open, onOpen }: { fields: FormField[]; path: Path; open: boolean; onOpen: () => void }) {
+  const { calc, change } = useForm()
+  if (!open)
+    return (
+      <button type="button" className="calc-more" onClick={onOpen}>
+        <b>{say('calc.more')}</b>
+        <span className="book">{fields.map(({ name }) => fieldText(calc, [...path, name])).join(', ')}</span>
+      </button>
+    )
+  return fields.map((field) => {
+    const { is } = field.shape
+    const at = [...path, field.name]
+    if (is !== 'group' && is !== 'kinds' && is !== 'list' && is !== 'forms')
+      return <Part key={field.name} {...field} path={at} />
+    return (
+      <Button key={field.name} kind="second" size="row" onPress={() => change(at, blank(field.shape))}>
+        {say('calc.add', { name: fieldText(calc, at) })}
+      </Button>
+    )
+  })
+}
+
+/** The way of asking whose fields stand there; the first where none do. */
+function wayOf({ ways }: GroupShape, held: Record<string, unknown>): readonly string[] | undefined {
+  return ways.find((names) => names.some((name) => held[name] !== undefined)) ?? ways[0]
+}
+
+function WayChoice({ shape, path, held }: { shape: GroupShape; path: Path; held: Record<string, unknown> }) {
+  const { calc, change } = useForm()
+  const chosen = wayOf(shape, held)
+  function choose(index: string): void {
+    const way = shape.ways[Number(index)] ?? []
+    const all = new Set(shape.ways.flat())
+    const kept = Object.entries(held).filter(([name]) => !all.has(name) || way.includes(name))
+    const begun = way.map((name) => [name, held[name] ?? blankField(shape, name)] as const)
+    change(path, Object.fromEntries([...kept, ...begun]))
+  }
+  return (
+    <Choice
+      label={say('calc.way')}
+      options={shape.ways.map((names, index) => ({
+        value: String(index),
+        label: namesTogether(
+          calc,
+          names.map((name) => [...path, name]),
+        ),
+      }))}
+      value={String(chosen ? shape.ways.indexOf(chosen) : 0)}
+      onChange={choose}
+    />
+  )
+}
+
+/** A way that was chosen begins with its fields empty: a text of nothing is refused as missing would be. */
+function blankField(shape: GroupShape, name: string): unknown {
+  const field = shape.fields.find((one) => one.name === name)
+  return (field && blank(field.shape)) ?? ''
+}
+
+/** One of several kinds: a choice, then the fields of the kind chosen. What both kinds have stays. */
+function Kinds({ shape, path }: { shape: Extract<Shape, { is: 'kinds' }>; path: Path }) {
+  const { calc } = useForm()
+  const { value, change } = usePlace(path)
+  const held = isRecord(value) ? value : {}
+  const chosen = shape.options.find(({ word }) => word === held[shape.by]) ?? shape.options[0]
+  function choose(word: string): void {
+    const next = shape.options.find((option) => option.word === word)?.shape
+    const kept = next?.fields.filter(({ name }) => held[name] !== undefined).map(({ name }) => [name, held[name]])
+    change({ [shape.by]: word, ...(next ? Object(blank(next)) : {}), ...Object.fromEntries(kept ?? []) })
+  }
+  return (
+    <>
+      <Choice
+        label={<FieldName calc={calc} path={[...path, shape.by]} />}
+        quiet
+        options={shape.options.map(({ word }) => ({ value: word, label: <ChoiceName word={word} path={path} /> }))}
+        value={chosen?.word ?? null}
+        onChange={choose}
+      />
+      {chosen && <Group key={chosen.word} shape={chosen.shape} path={path} />}
+    </>
+  )
+}
+
+/** One of several forms of the same thing: a number, a start and an end, a table. */
+function Forms({ options, path, needed, instead }: Omit<PartProps, 'shape'> & { options: readonly Shape[] }) {
+  const { value, change } = usePlace(path)
+  const chosen = formOf(options, value)
+  const shape = options[chosen]
+  const nameOf = ({ is }: Shape) => {
+    if (is === 'group' || is === 'kinds') return say('calc.form.group')
+    return is === 'list' || is === 'places' ? say('calc.form.list') : say('calc.form.number')
+  }
+  return (
+    <Section path={path} needed={needed}>
+      <Choice
+        label={say('calc.form')}
+        quiet
+        options={options.map((option, index) => ({ value: String(index), label: nameOf(option) }))}
+        value={String(chosen)}
+        onChange={(index) => {
+          const next = options[Number(index)]
+          change(next ? (blank(next) ?? '') : undefined)
+        }}
+      />
+      {shape?.is === 'group' ? (
+        <Group shape={shape} path={path} />
+      ) : (
+        shape && <Part key={chosen} shape={shape} path={path} needed={needed} instead={instead} />
+      )}
+    </Section>
+  )
+}

@@ -1,0 +1,171 @@
+/** Fields that hold one thing: a quantity, a number, a text, a word out of a list. */
+import { type KindName, type MeasureName, measures } from '@legwork/engine'
+import { say } from '@legwork/trade'
+import { type ReactNode, useState } from 'react'
+import { measureFor } from '../../figures/shown.ts'
+import { useMeasures } from '../../figures/world.tsx'
+import { Choice } from '../../ui/choice.tsx'
+import { Field } from '../../ui/field.tsx'
+import { type Path, pathText } from './draft.ts'
+import { useForm, usePlace } from './form-state.tsx'
+import { ChoiceName, FieldName } from './names.tsx'
+import { shownInField, typedNumber, typedQuantity } from './written-quantity.ts'
+
+export interface LeafProps {
+  path: Path
+  needed: boolean
+  /** Taken where it is left out. */
+  instead: unknown
+  /** Instead of the field's own name. */
+  label?: ReactNode
+}
+
+interface LineProps extends LeafProps {
+  shown: string
+  unit: string | null
+  beside: ReactNode
+  onType: (typed: string) => unknown
+  inputMode: 'decimal' | 'text'
+}
+
+/** One line to write on, its measure beside it. What is typed stays as it was typed until the field is left. */
+function Line({ path, needed, label, shown, unit, beside, onType, inputMode }: LineProps) {
+  const { calc } = useForm()
+  const { change, refusal } = usePlace(path)
+  /** What is being typed, with what stood beside the field when the typing began: it must not change under the hand. */
+  const [typed, setTyped] = useState<{ text: string; unit: string | null; onType: LineProps['onType'] } | null>(null)
+  const unitBeside = typed ? typed.unit : unit
+  return (
+    <div className="calc-line" data-field={pathText(path)}>
+      <Field label={label ?? <FieldName calc={calc} path={path} />} suggestion={beside} refusal={refusal}>
+        {(control) => (
+          <span className="with-unit">
+            <input
+              {...control}
+              type="text"
+              inputMode={inputMode}
+              autoComplete="off"
+              autoCapitalize="off"
+              spellCheck={false}
+              required={needed}
+              translate="no"
+              value={typed?.text ?? shown}
+              onChange={(event) => {
+                const text = event.target.value
+                const begun = typed ?? { unit, onType }
+                setTyped({ ...begun, text })
+                change(begun.onType(text))
+              }}
+              onBlur={() => setTyped(null)}
+            />
+            {unitBeside !== null && (
+              <span className="unit" translate="no">
+                {unitBeside}
+              </span>
+            )}
+          </span>
+        )}
+      </Field>
+    </div>
+  )
+}
+
+function LeftOut({ needed, value }: { needed: boolean; value: string | null }) {
+  if (needed) return null
+  return value === null ? say('calc.may') : say('calc.left-out', { value })
+}
+
+/** A quantity in any measure; a bare number takes the one beside it. `counts`: what a plain number of the contract means. */
+export function QuantityLine({
+  kind,
+  counts,
+  ...props
+}: LeafProps & { kind: KindName; counts?: MeasureName | undefined }) {
+  const person = useMeasures()
+  const { value } = usePlace(props.path)
+  const written = (given: unknown) =>
+    typeof given === 'number' && counts ? `${given} ${measures[counts].label}` : given
+  const { text, measure } = shownInField(written(value), kind, person)
+  const otherwise = props.instead === undefined ? null : shownInField(written(props.instead), kind, person)
+  const unit = measure && measures[measure].label
+  const taken =
+    otherwise && [otherwise.text, otherwise.measure && measures[otherwise.measure].label].filter(Boolean).join(' ')
+  return (
+    <Line
+      {...props}
+      shown={text}
+      unit={unit}
+      inputMode="decimal"
+      onType={(typed) => typedQuantity(typed, kind, measure ?? measureFor(kind, person))}
+      beside={value === undefined || value === '' ? <LeftOut needed={props.needed} value={taken} /> : null}
+    />
+  )
+}
+
+/** A bare number. */
+export function NumberLine(props: LeafProps) {
+  const { value } = usePlace(props.path)
+  const taken = typeof props.instead === 'number' ? String(props.instead) : null
+  return (
+    <Line
+      {...props}
+      shown={value === undefined ? '' : String(value)}
+      unit={null}
+      inputMode="decimal"
+      onType={typedNumber}
+      beside={value === undefined || value === '' ? <LeftOut needed={props.needed} value={taken} /> : null}
+    />
+  )
+}
+
+export function TextLine(props: LeafProps) {
+  const { value } = usePlace(props.path)
+  return (
+    <Line
+      {...props}
+      shown={value === undefined ? '' : String(value)}
+      unit={null}
+      inputMode="text"
+      onType={(typed) => (typed === '' ? undefined : typed)}
+      beside={value === undefined ? <LeftOut needed={props.needed} value={null} /> : null}
+    />
+  )
+}
+
+/** One word of a few; the one that is taken when nothing is chosen stands chosen. */
+export function WordChoice({ path, instead, options }: LeafProps & { options: readonly string[] }) {
+  const { calc } = useForm()
+  const { value, change, refusal } = usePlace(path)
+  const chosen = value ?? instead
+  return (
+    <div className="calc-choice" data-field={pathText(path)}>
+      <Choice
+        label={<FieldName calc={calc} path={path} />}
+        options={options.map((word) => ({ value: word, label: <ChoiceName word={word} path={path} /> }))}
+        value={typeof chosen === 'string' ? chosen : null}
+        onChange={change}
+      />
+      {refusal && (
+        <p className="refusal" role="alert">
+          {refusal}
+        </p>
+      )}
+    </div>
+  )
+}
+
+export function YesNo({ path, instead }: LeafProps) {
+  const { calc } = useForm()
+  const { value, change } = usePlace(path)
+  const chosen = value ?? instead
+  return (
+    <div className="calc-choice" data-field={pathText(path)}>
+      <Choice
+        label={<FieldName calc={calc} path={path} />}
+        options={['true', 'false'].map((word) => ({ value: word, label: <ChoiceName word={word} path={path} /> }))}
+        value={typeof chosen === 'boolean' ? String(chosen) : null}
+        onChange={(word) => change(word === 'true')}
+      />
+    </div>
+  )
+}

@@ -1,0 +1,112 @@
+/** Rows that can be added and taken out: of numbers, of groups, of lists. */
+import { say } from '@legwork/trade'
+import { Button } from '../../ui/button.tsx'
+import { type Path, pathText } from './draft.ts'
+import { Group, Part, type PartProps, Section } from './fields.tsx'
+import { FormProvider, useForm, usePlace } from './form-state.tsx'
+import { FieldName } from './names.tsx'
+import { blank, type Shape } from './shape.ts'
+
+/** So many rows are drawn at once; a recorded track has thousands. */
+const mostRows = 60
+
+type ListShape = Extract<Shape, { is: 'list' }>
+
+export function ListField({ shape, ...place }: Omit<PartProps, 'shape'> & { shape: ListShape }) {
+  const { value, change } = usePlace(place.path)
+  const rows: readonly unknown[] = Array.isArray(value) ? value : []
+  const isOfGroups = shape.of.is === 'group' || shape.of.is === 'list' || shape.of.is === 'kinds'
+  return (
+    <Section {...place}>
+      <ol className={isOfGroups ? 'calc-rows' : 'calc-rows of-lines'}>
+        {rows.slice(0, mostRows).map((_, index) => (
+          <li key={rowKey(index)}>
+            <RowField shape={shape.of} path={[...place.path, index]} />
+            <Button
+              kind="second"
+              size="row"
+              className="take-out"
+              name={say('calc.take-out.row', { n: index + 1 })}
+              onPress={() => change(rows.filter((_row, at) => at !== index))}
+            >
+              <Minus />
+            </Button>
+          </li>
+        ))}
+      </ol>
+      {rows.length > mostRows && <p className="book">{say('calc.rows-hidden', { n: rows.length - mostRows })}</p>}
+      {rows.length < shape.most && (
+        <Button kind="second" size="row" onPress={() => change([...rows, likeLast(rows, shape.of)])}>
+          {say('calc.add.row')}
+        </Button>
+      )}
+    </Section>
+  )
+}
+
+/** Rows have no name of their own; taking one out draws those after it anew. */
+const rowKey = (index: number): string => `row${index}`
+
+/** A new row begins like the last one, so that what repeats need not be written again. */
+function likeLast(rows: readonly unknown[], of: Shape): unknown {
+  const last = rows.at(-1)
+  if (last === undefined || typeof last !== 'object') return blank(of) ?? ''
+  return structuredClone(last)
+}
+
+function RowField({ shape, path }: { shape: Shape; path: Path }) {
+  const number = <span translate="no">{Number(path.at(-1)) + 1}</span>
+  if (shape.is === 'group')
+    return (
+      <div className="calc-row-fields" data-field={pathText(path)}>
+        <b className="number">{number}</b>
+        <Group shape={shape} path={path} />
+      </div>
+    )
+  return <Part shape={shape} path={path} needed instead={undefined} label={number} />
+}
+
+function Minus() {
+  return (
+    <svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true">
+      <path d="M5 12h14" stroke="currentColor" strokeWidth="2.4" strokeLinecap="round" />
+    </svg>
+  )
+}
+
+/** A list of a fixed length: [low, high]. */
+export function PlacesField({ of, path, needed, instead, label }: Omit<PartProps, 'shape'> & { of: readonly Shape[] }) {
+  const form = useForm()
+  const { value, change, refusal } = usePlace(path)
+  const held: readonly unknown[] = Array.isArray(value) ? value : []
+  /** Emptied everywhere, the whole list is left out. */
+  function changePlace(at: Path, next: unknown): void {
+    const list = of.map((_, index) => (index === at.at(-1) ? next : held[index]) ?? '')
+    change(list.every((one) => one === '') ? undefined : list)
+  }
+  const taken: readonly unknown[] = Array.isArray(instead) ? instead : []
+  const names = [say('calc.lowest'), say('calc.highest')]
+  return (
+    <fieldset className="calc-places" data-field={pathText(path)}>
+      <legend>{label ?? <FieldName calc={form.calc} path={path} />}</legend>
+      <FormProvider state={{ ...form, change: changePlace }}>
+        {of.map((shape, index) => (
+          <Part
+            // biome-ignore lint/suspicious/noArrayIndexKey: the places of such a list are fixed
+            key={index}
+            shape={shape}
+            path={[...path, index]}
+            needed={needed || value !== undefined}
+            instead={taken[index]}
+            label={of.length === 2 ? names[index] : <span translate="no">{index + 1}</span>}
+          />
+        ))}
+      </FormProvider>
+      {refusal && (
+        <p className="refusal" role="alert">
+          {refusal}
+        </p>
+      )}
+    </fieldset>
+  )
+}

@@ -1,0 +1,59 @@
+/** What fields, answers and words of a calculation are called on screen. */
+import { isWordKey, say, sayMessage } from '@legwork/trade'
+import type { ReactNode } from 'react'
+import type { Path } from './draft.ts'
+
+/** `positiveVolume` → `Positive volume`: for a name the catalogue has no word for, which makes it data. */
+function spelled(name: string): string {
+  const apart = name
+    .replace(/([a-z0-9])([A-Z])/g, '$1 $2')
+    .replaceAll('-', ' ')
+    .toLowerCase()
+  return apart.charAt(0).toUpperCase() + apart.slice(1)
+}
+
+function first(keys: readonly string[]): string | null {
+  for (const key of keys) if (isWordKey(key)) return sayMessage({ key, params: {} })
+  return null
+}
+
+function nearest(path: Path): { name: string; owner: string | null } {
+  const names = path.filter((step) => typeof step === 'string')
+  return { name: names.at(-1) ?? '', owner: names.at(-2) ?? null }
+}
+
+function keysOf(where: 'field' | 'out', calc: string, path: Path): string[] {
+  const { name, owner } = nearest(path)
+  return [`calc.${where}.${owner ?? calc}.${name}`, `calc.${where}.${name}`]
+}
+
+/** The text of a name, for a label that is spoken. */
+export function fieldText(calc: string, path: Path): string {
+  return first(keysOf('field', calc, path)) ?? spelled(nearest(path).name)
+}
+
+/** Name of a field. */
+export function FieldName({ calc, path }: { calc: string; path: Path }): ReactNode {
+  return first(keysOf('field', calc, path)) ?? <span translate="no">{spelled(nearest(path).name)}</span>
+}
+
+/** Name of an answer; where it has none of its own, that of the field of the same name. */
+export function AnswerName({ calc, path }: { calc: string; path: Path }): ReactNode {
+  const said = first([...keysOf('out', calc, path), ...keysOf('field', calc, path)])
+  return said ?? <span translate="no">{spelled(nearest(path).name)}</span>
+}
+
+/** A word that is chosen from a list or comes out of a calculation. */
+export function ChoiceName({ word, path }: { word: string; path: Path }): ReactNode {
+  const said = first([
+    `calc.choice.${nearest(path).name}.${word}`,
+    `calc.choice.${nearest(path).owner}.${word}`,
+    `calc.choice.${word}`,
+  ])
+  return said ?? <span translate="no">{word}</span>
+}
+
+/** Several fields in a row: `Wheel load and unsprung mass`. */
+export function namesTogether(calc: string, paths: readonly Path[]): string {
+  return paths.map((path) => fieldText(calc, path)).reduce((one, other) => say('calc.and', { one, other }))
+}
