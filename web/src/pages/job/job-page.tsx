@@ -19,6 +19,7 @@ import { Refused } from './refused.tsx'
 import { SetUp } from './set-up.tsx'
 import { Stopped } from './stopped.tsx'
 import { TakeInChapter } from './take-in-chapter.tsx'
+import { useVisitJobs } from './visit-jobs.tsx'
 import { Work } from './work.tsx'
 import './job.css'
 
@@ -46,7 +47,9 @@ function useView(stream: Stream): JobView | null {
       ...job,
       unit,
       rider: registers.riders.find((one) => one.id === opened.rider) ?? null,
-      bike: registers.bikes.find((one) => one.id === opened.bike) ?? null,
+      bike: registers.bikes.find((one) => one.id === (opened.bike ?? unit?.bike)) ?? null,
+      bikeHere: opened.bike !== null,
+      home: station.store.memory.meta.workshop?.home ?? false,
       visit: registers.visits.find((one) => one.id === opened.visit) ?? null,
       sheet: job.state.sheet,
       people: registers.people,
@@ -81,6 +84,7 @@ export function JobPage({ params }: { params: { stream: string; chapter?: string
   const stream: Stream = `job:${id}`
   const view = useView(stream)
   const now = useNow()
+  const together = useVisitJobs(view?.visit?.id ?? null)
   if (!view) return <NotHere />
   const { state, unit, rider, sheet } = view
   const book = params.chapter === 'book'
@@ -104,6 +108,11 @@ export function JobPage({ params }: { params: { stream: string; chapter?: string
       ...(standing.state === 'done' && standing.at ? { kept: sent } : {}),
     }
   })
+  // The next one of the visit, and from the last to the first.
+  const other =
+    together.length > 1
+      ? together[(together.findIndex((job) => job.stream === stream) + 1) % together.length]
+      : undefined
   const Body = pages[chapter]
   const title = `${unit?.label ?? ''} ${book ? say('book.title') : say(`chapter.${chapter}`)}`
   return (
@@ -124,6 +133,16 @@ export function JobPage({ params }: { params: { stream: string; chapter?: string
               phone: 'show',
               grow: true,
             },
+            ...(other
+              ? [
+                  {
+                    label: say('visit.same'),
+                    value: <span translate="no">{other.unit?.label}</span>,
+                    href: `/jobs/${encodeURIComponent(other.stream)}`,
+                    phone: 'show' as const,
+                  },
+                ]
+              : []),
             {
               label: say('page.rider'),
               value: rider ? <span translate="no">{rider.name}</span> : say('page.no-rider'),

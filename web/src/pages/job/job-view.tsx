@@ -25,12 +25,17 @@ export interface JobView {
   entries: readonly AnyEntry[]
   unit: Unit | null
   rider: Rider | null
+  /** The bike it belongs on, as far as known: what a pressure to start from is worked out with. */
   bike: Bike | null
+  /** Whether it came on it. */
+  bikeHere: boolean
   visit: Visit | null
   /** The plan's frozen sheet, before one the unit's current one. */
   sheet: Sheet | null
   people: readonly Person[]
   instruments: readonly Instrument[]
+  /** One person at home: no desk, no prices, nobody to hand over to. */
+  home: boolean
   hands: Person
   /** Whether every line of it is in the shop’s book: only then has the server papers of it. */
   sent: boolean

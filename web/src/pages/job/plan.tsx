@@ -58,7 +58,7 @@ function Agreed() {
 }
 
 function Propose({ sheet }: { sheet: Sheet }) {
-  const { state, bike, instruments, text } = useJobView()
+  const { state, bikeHere, instruments, text } = useJobView()
   const { write, refusal } = useWriting()
   const asked = state.opened?.asked ? text(state.opened.asked) : null
   const proposed = proposals(state, sheet, judgedMeasurements(state.measured, sheet, instruments, 'received'), asked)
@@ -70,7 +70,7 @@ function Propose({ sheet }: { sheet: Sheet }) {
   const declined = all.filter(
     (service) => !picked.includes(service) && proposed.find((one) => one.service === service)?.wanted,
   )
-  const steps = picked.length > 0 ? planSteps(picked, sheet, { alone: bike === null }) : []
+  const steps = picked.length > 0 ? planSteps(picked, sheet, { alone: !bikeHere }) : []
   const minutes = steps.reduce((sum, step) => sum + step.minutes, 0)
   const agree = (answer: 'yes' | 'no' | 'partly') =>
     write('plan-agreed', {

@@ -181,7 +181,8 @@ function KeptRow({
         {no}
       </span>
       <div className="what">
-        <b>{say(`snapshot.${item}`)}</b>
+        {/* The open one's field carries the name itself. */}
+        {(!open || item === 'photos') && <b>{say(`snapshot.${item}`)}</b>}
         {kept && (
           <small>
             <ByWhom made={kept} /> {pump && <span translate="no">{pump.name}</span>}

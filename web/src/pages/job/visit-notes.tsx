@@ -3,19 +3,23 @@ import { say } from '@legwork/trade'
 import { QuantityText } from '../../figures/figure.tsx'
 import { day } from '../../figures/moment.ts'
 import { SideHead, ValueRow } from '../../ui/ledger.tsx'
+import { AskedSigns } from './asked-signs.tsx'
 import { useJobView } from './job-view.tsx'
 import { postureText } from './posture.ts'
+import { VisitJobs } from './visit-jobs.tsx'
 
 export function VisitNotes() {
-  const { state, rider, bike, visit, text } = useJobView()
+  const { state, rider, bike, bikeHere, visit, text, home } = useJobView()
   const asked = state.opened?.asked ? text(state.opened.asked) : null
   return (
     <aside>
-      <SideHead place="above" title={say('keep.said')}>
+      <SideHead place="above" title={say(home ? 'keep.said.home' : 'keep.said')}>
         <p className="saying book" translate="no">
           {asked ? <i>{say('take-in.saying', { words: asked })}</i> : say('take-in.asked-none')}
         </p>
       </SideHead>
+      <AskedSigns />
+      {!rider && <p className="book">{say('keep.no-rider')}</p>}
       {rider && (
         <SideHead place="above" title={say('keep.rider')}>
           <ValueRow name={<span translate="no">{rider.name}</span>} note={say('keep.mass')}>
@@ -26,8 +30,13 @@ export function VisitNotes() {
           </ValueRow>
         </SideHead>
       )}
+      {!bikeHere && !bike && <p className="book">{say('keep.alone')}</p>}
       {bike && (
-        <SideHead place="above" title={say('keep.bike')}>
+        <SideHead
+          place="above"
+          title={bike.name === '–' ? say('keep.bike') : <span translate="no">{bike.name}</span>}
+          note={bikeHere ? null : say('keep.alone')}
+        >
           <ValueRow name={say('keep.head-angle')}>
             <QuantityText kind="angle" value={bike.headAngle} hand />
           </ValueRow>
@@ -55,6 +64,7 @@ export function VisitNotes() {
           )}
         </SideHead>
       )}
+      <VisitJobs />
     </aside>
   )
 }

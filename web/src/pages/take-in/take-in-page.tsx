@@ -60,6 +60,8 @@ export function TakeInPage() {
   const [missing, setMissing] = useState<readonly string[]>([])
   const [working, setWorking] = useState(false)
 
+  const of = brought.visit?.rider ?? null
+  const suggested = of === null ? [] : registers.units.filter((unit) => unit.rider === of)
   const pick = (unit: Unit) => {
     setKnown(unit)
     const own = riderById(unit.rider)
@@ -95,6 +97,7 @@ export function TakeInPage() {
         <div>
           <UnitPart
             chosen={known}
+            suggested={suggested}
             onPick={pick}
             made={made}
             onMade={setMade}
@@ -103,9 +106,9 @@ export function TakeInPage() {
               setKnown(null)
             }}
           />
+          <VisitPart draft={visit} onChange={setVisit} home={home} further={brought.visit !== null} />
         </div>
         <div>
-          <VisitPart draft={visit} onChange={setVisit} home={home} further={brought.visit !== null} />
           <RiderPart draft={rider} onChange={setRider} home={home} />
           <BikePart draft={bike} onChange={setBike} />
         </div>

@@ -26,10 +26,18 @@ function useFound(find: string): readonly Unit[] {
     .slice(0, most)
 }
 
-function FindUnit({ chosen, onPick }: { chosen: Unit | null; onPick: (unit: Unit) => void }) {
+interface FindUnitProps {
+  chosen: Unit | null
+  /** The rider's own, offered before a word is typed. */
+  suggested: readonly Unit[]
+  onPick: (unit: Unit) => void
+}
+
+function FindUnit({ chosen, suggested, onPick }: FindUnitProps) {
   const [find, setFind] = useState('')
   const { units, riders } = useRegisters()
-  const found = useFound(find)
+  const searched = useFound(find)
+  const found = find.trim() === '' ? suggested : searched
   const shown = chosen && !found.includes(chosen) ? [chosen, ...found] : found
   return (
     <>
@@ -69,19 +77,17 @@ function FindUnit({ chosen, onPick }: { chosen: Unit | null; onPick: (unit: Unit
   )
 }
 
-interface UnitPartProps {
-  chosen: Unit | null
-  onPick: (unit: Unit) => void
+interface UnitPartProps extends FindUnitProps {
   /** Null while a known one is looked for. */
   made: NewUnit | null
   onMade: (made: NewUnit) => void
   onNew: (isNew: boolean) => void
 }
 
-export function UnitPart({ chosen, onPick, made, onMade, onNew }: UnitPartProps) {
+export function UnitPart({ made, onMade, onNew, ...find }: UnitPartProps) {
   return (
     <SideHead place="above" title={say('take-in.unit')}>
-      {made ? <NewUnitPart made={made} onChange={onMade} /> : <FindUnit chosen={chosen} onPick={onPick} />}
+      {made ? <NewUnitPart made={made} onChange={onMade} /> : <FindUnit {...find} />}
       <Button kind="second" size="row" onPress={() => onNew(made === null)}>
         {say(made ? 'take-in.known-unit' : 'take-in.new-unit')}
       </Button>
