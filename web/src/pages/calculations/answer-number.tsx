@@ -5,6 +5,7 @@ import { say } from '@legwork/trade'
 import { measureFor } from '../../figures/shown.ts'
 import { useMeasures } from '../../figures/world.tsx'
 import type { Numeric } from './answer-lines.ts'
+import '../../figures/figure.css'
 
 /** Units that no field is written in, as a workshop reads them. */
 const read: Readonly<Record<string, { factor: number; unit: string }>> = {
@@ -25,20 +26,25 @@ const superscript: Readonly<Record<string, string>> = {
   '9': '⁹',
 }
 
+/** Digits after the point that leave four significant ones in a number of this size. */
+const placesFor = (size: number): number => Math.min(6, Math.max(0, 3 - Math.floor(Math.log10(size))))
+
 /**
  * Four significant digits, as a hand writes them: no exponent for everyday sizes, thin spaces from 10 000.
  *
+ * @param beside  the largest number beside it: all of a range or a column have the same digits after the point
  * @example writtenNumber(-0.00013) // '−1.3·10⁻⁴'
  */
-export function writtenNumber(value: number): string {
+export function writtenNumber(value: number, beside?: number): string {
   if (value === 0) return '0'
-  const size = Math.abs(value)
+  const size = Math.abs(beside ?? value)
   if (size >= 1e7 || size < 1e-3) {
     const [digits = '', power = '0'] = value.toExponential(3).split('e')
     const raised = [...power.replace('+', '')].map((sign) => superscript[sign] ?? sign).join('')
     return `${String(Number(digits)).replace('-', '−')}·10${raised}`
   }
-  const [whole = '', ...rest] = String(Number(value.toPrecision(size >= 1000 ? 5 : 4))).split('.')
+  const fixed = value.toFixed(placesFor(size))
+  const [whole = '', ...rest] = (beside === undefined ? String(Number(fixed)) : fixed).split('.')
   const grouped = whole.replace('-', '').length < 5 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, '\u2009')
   return [grouped.replace('-', '−'), ...rest].join('.')
 }
@@ -65,7 +71,11 @@ function measureOf(kind: KindName, person: Measures, size: number): MeasureName 
 
 function Unit({ unit }: { unit: string }) {
   if (unit === '') return null
-  return <u className={unit === '°' ? 'close' : undefined}>{unit === '°' ? unit : `\u2009${unit}`}</u>
+  return (
+    <u className={unit === '°' ? 'close' : undefined} translate="no">
+      {unit === '°' ? unit : `\u2009${unit}`}
+    </u>
+  )
 }
 
 interface AnswerNumberProps {
@@ -83,22 +93,26 @@ export function AnswerNumber({ value, of, main = false, bare = false, size }: An
   const inMeasure = readIn(of, person, size ?? Math.abs(value))
   return (
     <span className={main ? 'quantity calc-main' : 'quantity text'} translate="no">
-      {writtenNumber(inMeasure.of(value))}
+      {writtenNumber(inMeasure.of(value), size === undefined ? undefined : inMeasure.of(size))}
       {!bare && <Unit unit={inMeasure.unit} />}
     </span>
   )
 }
 
-export function AnswerRange({ low, high, of }: { low: number; high: number; of: Numeric }) {
+interface AnswerRangeProps extends Pick<AnswerNumberProps, 'of' | 'bare' | 'size'> {
+  low: number
+  high: number
+}
+
+export function AnswerRange({ low, high, of, bare = false, size }: AnswerRangeProps) {
   const person = useMeasures()
-  const inMeasure = readIn(of, person, Math.max(Math.abs(low), Math.abs(high)))
-  const [from, to] = [inMeasure.of(low), inMeasure.of(high)].map(writtenNumber)
+  const largest = size ?? Math.max(Math.abs(low), Math.abs(high))
+  const inMeasure = readIn(of, person, largest)
+  const [from = '', to = ''] = [low, high].map((si) => writtenNumber(inMeasure.of(si), inMeasure.of(largest)))
   return (
     <span className="quantity text">
-      {say('calc.range', { low: from ?? '', high: to ?? '' })}
-      <span translate="no">
-        <Unit unit={inMeasure.unit} />
-      </span>
+      {say('calc.range', { low: from, high: to })}
+      {!bare && <Unit unit={inMeasure.unit} />}
     </span>
   )
 }

@@ -10,18 +10,20 @@ import { AnswerName, ChoiceName } from './names.tsx'
 
 const rowsAtOnce = 12
 
-function Value({ line }: { line: AnswerLine }) {
+/** `size`: that of the largest number of a column, whose unit stands above. */
+function Value({ line, size }: { line: AnswerLine; size?: number }) {
+  const column = size === undefined ? {} : { size, bare: true }
   switch (line.is) {
     case 'number':
-      return <AnswerNumber value={line.value} of={line.of} />
+      return <AnswerNumber value={line.value} of={line.of} {...column} />
     case 'range':
-      return <AnswerRange low={line.low} high={line.high} of={line.of} />
+      return <AnswerRange low={line.low} high={line.high} of={line.of} {...column} />
     case 'numbers':
       return line.values.map((value, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: numbers of a list keep their places
         <span key={index}>
           {index > 0 && ', '}
-          <AnswerNumber value={value} of={line.of} />
+          <AnswerNumber value={value} of={line.of} {...column} />
         </span>
       ))
     case 'word':
@@ -84,6 +86,12 @@ function flat(row: readonly AnswerLine[]): AnswerLine[] {
   return row.flatMap((line) => (line.is === 'part' ? flat(line.lines) : [line]))
 }
 
+function sizesIn(line: AnswerLine | undefined): number[] {
+  if (line?.is === 'number') return [Math.abs(line.value)]
+  if (line?.is === 'range') return [Math.abs(line.low), Math.abs(line.high)]
+  return line?.is === 'numbers' ? line.values.map(Math.abs) : []
+}
+
 export function Table({ calc, line }: { calc: string; line: TableLine }) {
   const person = useMeasures()
   const [all, setAll] = useState(false)
@@ -91,12 +99,12 @@ export function Table({ calc, line }: { calc: string; line: TableLine }) {
   const names = [...new Set(rows.flatMap((row) => row.map(({ path }) => lastOf(path))))]
   const columns = names.map((name) => {
     const cells = rows.map((row) => row.find(({ path }) => lastOf(path) === name))
-    const numbers = cells.filter((cell) => cell?.is === 'number')
-    const size = Math.max(...numbers.map(({ value }) => Math.abs(value)))
-    const unit = numbers[0] && readIn(numbers[0].of, person, size).unit
-    const isOneUnit = numbers.every(({ of }) => readIn(of, person, size).unit === unit)
+    const size = Math.max(0, ...cells.flatMap(sizesIn))
+    const units = new Set(cells.map((cell) => (cell && 'of' in cell ? readIn(cell.of, person, size).unit : null)))
+    units.delete(null)
+    const [unit] = units
     const path = cells.find((cell) => cell !== undefined)?.path ?? []
-    return { name, cells, size, unit: isOneUnit ? unit : undefined, path }
+    return { name, cells, size, unit: units.size === 1 ? (unit ?? undefined) : undefined, path }
   })
   const shown = all ? rows.length : Math.min(rows.length, rowsAtOnce)
   return (
@@ -143,13 +151,13 @@ export function Table({ calc, line }: { calc: string; line: TableLine }) {
   )
 }
 
+/** In a column of one unit every number has the same digits after the point, and the unit stands above. */
 function Cell({ line, size, bare }: { line: AnswerLine | undefined; size: number; bare: boolean }) {
   if (!line) return null
-  if (line.is === 'number') return <AnswerNumber value={line.value} of={line.of} bare={bare} size={size} />
-  return <Value line={line} />
+  return bare ? <Value line={line} size={size} /> : <Value line={line} />
 }
 
-/** The answer; `wide` for tables, which stand below both columns. */
+/** The answer. */
 export function Answer({ calc, lines }: { calc: string; lines: readonly AnswerLine[] }) {
   const hasTable = lines.some(({ is }) => is === 'table')
   const [first, ...rest] = lines

@@ -2,13 +2,14 @@
 import type { Calculation } from '@legwork/contract/calculations/index.ts'
 import { say } from '@legwork/trade'
 import { SourceMark } from '../../marks/source-mark.tsx'
+import { Formula } from './formula.tsx'
 
 export function Docs({ one, assumptions }: { one: Calculation; assumptions: readonly string[] }) {
   return (
     <section className="calc-docs">
       <h3>{say('calc.formula')}</h3>
       <p className="formula book" translate="no">
-        {one.formula}
+        <Formula text={one.formula} />
       </p>
       <h3>{say('calc.holds')}</h3>
       <p className="book" translate="no">

@@ -7,7 +7,7 @@ import { isRecord, type Path, pathText } from './draft.ts'
 import { isRefusedWithin, useForm, usePlace } from './form-state.tsx'
 import { NumberLine, QuantityLine, TextLine, WordChoice, YesNo } from './leaves.tsx'
 import { ListField, PlacesField } from './lists.tsx'
-import { ChoiceName, FieldName, fieldText, namesTogether } from './names.tsx'
+import { ChoiceName, FieldName, fieldText, WayName } from './names.tsx'
 import { blank, type FormField, formOf, type GroupShape, type Shape } from './shape.ts'
 
 export interface PartProps {
@@ -124,8 +124,8 @@ function More({ fields, path, open, onOpen }: { fields: FormField[]; path: Path;
   if (!open)
     return (
       <button type="button" className="calc-more" onClick={onOpen}>
-        <b>{say('calc.more')}</b>
-        <span className="book">{fields.map(({ name }) => fieldText(calc, [...path, name])).join(', ')}</span>
+        <b>{say('calc.more')}</b>{' '}
+        <span className="book">{fields.map(({ name }) => fieldText(calc, [...path, name])).join(' · ')}</span>
       </button>
     )
   return fields.map((field) => {
@@ -161,10 +161,7 @@ function WayChoice({ shape, path, held }: { shape: GroupShape; path: Path; held:
       label={say('calc.way')}
       options={shape.ways.map((names, index) => ({
         value: String(index),
-        label: namesTogether(
-          calc,
-          names.map((name) => [...path, name]),
-        ),
+        label: <WayName calc={calc} path={path} names={names} />,
       }))}
       value={String(chosen ? shape.ways.indexOf(chosen) : 0)}
       onChange={choose}

@@ -58,11 +58,9 @@ function Line({ path, needed, label, shown, unit, beside, onType, inputMode }: L
               }}
               onBlur={() => setTyped(null)}
             />
-            {unitBeside !== null && (
-              <span className="unit" translate="no">
-                {unitBeside}
-              </span>
-            )}
+            <span className="unit" translate="no">
+              {unitBeside}
+            </span>
           </span>
         )}
       </Field>

@@ -1,5 +1,5 @@
 /** What fields, answers and words of a calculation are called on screen. */
-import { isWordKey, say, sayMessage } from '@legwork/trade'
+import { isWordKey, sayMessage } from '@legwork/trade'
 import type { ReactNode } from 'react'
 import type { Path } from './draft.ts'
 
@@ -53,7 +53,8 @@ export function ChoiceName({ word, path }: { word: string; path: Path }): ReactN
   return said ?? <span translate="no">{word}</span>
 }
 
-/** Several fields in a row: `Wheel load and unsprung mass`. */
-export function namesTogether(calc: string, paths: readonly Path[]): string {
-  return paths.map((path) => fieldText(calc, path)).reduce((one, other) => say('calc.and', { one, other }))
+/** What a way of asking is called: by the first field it needs. */
+export function WayName({ calc, path, names }: { calc: string; path: Path; names: readonly string[] }): ReactNode {
+  const [name = ''] = names
+  return first([`calc.way.${name}`]) ?? <FieldName calc={calc} path={[...path, name]} />
 }

@@ -8,7 +8,7 @@ import {
   runCalculation,
 } from '@legwork/contract/calculations/index.ts'
 import { say } from '@legwork/trade'
-import { type FormEvent, useEffect, useMemo, useRef, useState } from 'react'
+import { type FormEvent, useEffect, useMemo, useState } from 'react'
 import { Button, LinkButton } from '../../ui/button.tsx'
 import { ShopFrame } from '../shop-frame.tsx'
 import { Answer } from './answer.tsx'
@@ -22,6 +22,7 @@ import { FormProvider } from './form-state.tsx'
 import { Refused } from './refused.tsx'
 import { shapeOf } from './shape.ts'
 import { useAsked } from './use-asked.ts'
+import { useStickyTop } from './use-sticky-top.ts'
 import './page.css'
 
 const formId = 'calculation-form'
@@ -48,11 +49,13 @@ function Worked({ one }: { one: Calculation }) {
   })
   const draft = held.of === asked.text ? held.draft : (asked.input ?? one.example)
   const answer = useMemo(() => (asked.input ? runCalculation(one.name, asked.input) : null), [one, asked])
-  const answerPlace = useRef<HTMLElement>(null)
+  const [answerPlace, stickyTop] = useStickyTop<HTMLElement>()
   const [pressed, setPressed] = useState(0)
   useEffect(() => {
-    if (pressed > 0) answerPlace.current?.scrollIntoView({ block: 'nearest' })
-  }, [pressed])
+    const place = answerPlace.current
+    // Where it stands beside the form it is in view already.
+    if (pressed > 0 && place && place.getBoundingClientRect().top > innerHeight / 2) place.scrollIntoView()
+  }, [pressed, answerPlace])
 
   function submit(event?: FormEvent): void {
     event?.preventDefault()
@@ -95,7 +98,7 @@ function Worked({ one }: { one: Calculation }) {
           <Fields one={one} draft={draft} onChange={change} answer={isChanged ? null : answer} />
           <AsJson input={inputOf(draft)} output={answer?.ok ? answer.output : null} onTake={change} />
         </form>
-        <section ref={answerPlace} className="calc-answer" aria-label={say('calc.output')}>
+        <section ref={answerPlace} className="calc-answer" style={{ top: stickyTop }} aria-label={say('calc.output')}>
           <h2>{say('calc.output')}</h2>
           <div role="status">
             <Outcome one={one} answer={answer} isChanged={isChanged} />

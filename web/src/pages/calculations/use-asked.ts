@@ -21,8 +21,9 @@ const long = new Map<string, Record<string, unknown>>()
 export function useAsked(name: string): [Asked, ask: (input: Record<string, unknown>) => void] {
   const search = useSearch()
   const [, go] = useLocation()
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the router tells of a change, but takes percent signs away
   const asked = useMemo((): Asked => {
-    const text = named.exec(search)?.[1] ?? null
+    const text = named.exec(location.search)?.[1] ?? null
     if (text === null) return { input: null, text: '', isDamaged: false, isShort: true }
     const kept = long.get(text)
     if (kept) return { input: kept, text, isDamaged: false, isShort: false }
