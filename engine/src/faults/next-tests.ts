@@ -17,7 +17,7 @@ export interface NextTest {
 const ruledOut = 0.02
 
 /** Uncertainty of a yes or no [bit]. */
-export function binaryEntropy(chance: number): number {
+function binaryEntropy(chance: number): number {
   if (chance <= 0 || chance >= 1) return 0
   return -(chance * Math.log2(chance) + (1 - chance) * Math.log2(1 - chance))
 }

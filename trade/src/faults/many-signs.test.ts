@@ -4,8 +4,8 @@
  */
 import { diagnose } from '@legwork/engine'
 import { describe, expect, it } from 'vitest'
+import type { UnitKind } from '../sheets/sheet.ts'
 import { faultNetwork } from './fault-network.ts'
-import type { UnitKind } from './unit-kinds.ts'
 
 const hundredths = (chance: number) => BigInt(Math.round(chance * 100))
 

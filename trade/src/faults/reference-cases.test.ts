@@ -4,12 +4,13 @@
  */
 import { diagnose } from '@legwork/engine'
 import { describe, expect, it } from 'vitest'
+import type { UnitKind } from '../sheets/sheet.ts'
 import { faultCauses } from './causes.ts'
 import { faultNetwork } from './fault-network.ts'
 import { faultPairs } from './pairs.ts'
 import { faultSigns } from './signs.ts'
 import { faultTests } from './tests.ts'
-import { type UnitKind, unitKinds } from './unit-kinds.ts'
+import { unitKinds } from './unit-kinds.ts'
 
 type Case = [number: number, kind: UnitKind, present: string, absent: string, printed: string]
 const cases: Case[] = [

@@ -1,6 +1,7 @@
-/** Kinds of units, and groups of them that share signs and causes. */
-export const unitKinds = ['fork-air', 'fork-coil', 'shock-air', 'shock-coil'] as const
-export type UnitKind = (typeof unitKinds)[number]
+/** Groups of kinds that share signs and causes. */
+import type { UnitKind } from '../sheets/sheet.ts'
+
+export const unitKinds = ['fork-air', 'fork-coil', 'shock-air', 'shock-coil'] as const satisfies readonly UnitKind[]
 
 export const forks: readonly UnitKind[] = ['fork-air', 'fork-coil']
 export const shocks: readonly UnitKind[] = ['shock-air', 'shock-coil']

@@ -9,6 +9,8 @@ import { appPhotoWords } from './app-photos.ts'
 import { appPlaceWords } from './app-places.ts'
 import { appSetUpWords } from './app-set-up.ts'
 import { appTakeInWords } from './app-take-in.ts'
+import { faultTestWords } from './fault-tests.ts'
+import { faultWords } from './faults.ts'
 import { gateWords } from './gates.ts'
 import { jobWords } from './job.ts'
 import { paperWords } from './papers.ts'
@@ -25,6 +27,8 @@ export const catalogue = {
   ...restWords,
   ...sheetWords,
   ...paperWords,
+  ...faultWords,
+  ...faultTestWords,
   ...appFigureWords,
   ...appFrameWords,
   ...appPhotoWords,
