@@ -9,6 +9,7 @@ import {
   enterDemo,
   handOver,
   keepSnapshot,
+  proveLeak,
   proveLength,
   takeIn,
   workThrough,
@@ -17,7 +18,7 @@ import {
 } from './src/walk.ts'
 
 describe('by keys alone', () => {
-  const bench = useBench()
+  const bench = useBench({ clock: true })
 
   it('from the first page to the unit handed over', async () => {
     const { page, address } = bench
@@ -32,6 +33,7 @@ describe('by keys alone', () => {
     expect(await workThrough(hand, ['22 psi', '44 psi', '88 psi'])).toHaveLength(17)
     await proveLength(hand, '165')
     await writeSetting(hand, ['27', '33'])
+    await proveLeak(hand, ['88psi', '86psi'])
     await handOver(hand, 'Mateus Corvalho-Wynd', 'M. C.-W.')
     expect(await page.getByRole('link', { name: 'Hand-over page (PDF)' }).getAttribute('href')).toMatch(
       /hand-over\.pdf/,

@@ -16,17 +16,23 @@ export interface Bench {
   readonly page: Page
 }
 
+type BenchOptions = Parameters<typeof openTablet>[1] & {
+  /** Puts the page's clocks into the test's hand: it goes on by itself, and forward where the test says so. */
+  clock?: boolean
+}
+
 /**
  * Call it inside `describe`: the server starts on an empty folder and the tablet on an empty profile before the first
  * test, and both are ended after the last.
  */
-export function useBench(options: Parameters<typeof openTablet>[1] = {}): Bench {
+export function useBench({ clock = false, ...options }: BenchOptions = {}): Bench {
   let server: ServerProcess | null = null
   let tablet: Tablet | null = null
   beforeAll(async () => {
     server = await serverProcess({ now })
     await server.start()
     tablet = await openTablet(await mkdtemp(join(tmpdir(), 'legwork-profile-')), options)
+    if (clock) await tablet.page.clock.install()
   })
   afterAll(async () => {
     await tablet?.close()

@@ -127,6 +127,23 @@ export async function proveLength({ page, press, write }: Hand, length: string):
   await press(page.getByRole('button', { name: 'Write the free length' }))
 }
 
+/** A leak-down on a page whose clock was put in hand (`useBench`): the air settles, is read, rests, and is read again. */
+export async function proveLeak({ page, press, write }: Hand, gauge: readonly [string, string]): Promise<string> {
+  await press(chapterLink(page, 'Prove'))
+  await page.clock.fastForward('16:00')
+  await page.getByText('The air has settled.').waitFor()
+  await write(page.getByRole('textbox', { name: 'Gauge, as it comes off' }), gauge[0])
+  await press(page.getByRole('button', { name: 'Start the leak-down' }))
+  const again = page.getByRole('textbox', { name: 'Gauge, put on again' })
+  await again.waitFor()
+  const expected = await page.getByText(/If nothing is lost it shows/).innerText()
+  await page.clock.fastForward('10:30')
+  await write(again, gauge[1])
+  await press(page.getByRole('button', { name: 'Finish the leak-down' }))
+  await page.getByText(/nothing was lost beyond/).waitFor()
+  return expected
+}
+
 /** The setting as it is, and the sag from both directions. */
 export async function writeSetting({ page, press, write }: Hand, sag: readonly [string, string]): Promise<void> {
   await press(chapterLink(page, 'Set up'))
