@@ -6,6 +6,7 @@ export const appFigureWords = {
   'workings.times': 'times {times}, because {because}',
   'workings.open': 'Open {name} in Calculations',
 
+  'cutaway.section': 'The unit in section',
   'cutaway.grip': 'Stroke of the fork',
   'cutaway.at': '{stroke} of {travel}',
   'cutaway.press': 'Press it slowly',

@@ -1,6 +1,7 @@
 /** The section drawing of a fork: named shapes as SVG, laid down, crown right, hatched after ISO 128. */
 import { memo, useId, useMemo } from 'react'
 import { px } from '../charts/number-text.ts'
+import { type Balloon, Balloons, balloonRoom } from './balloons.tsx'
 import { type CalloutPart, type CalloutPlace, calloutPlaces, wordsAcross } from './callout-places.ts'
 import { legGap } from './chassis.ts'
 import { axisOf, DrawnShape, extentOf } from './drawn-shape.tsx'
@@ -33,6 +34,8 @@ export interface ForkCutawayProps {
   words?: CutawayWords
   /** Left out, the drawing stands still. */
   grip?: StrokeGrip
+  /** Over the spring leg alone. */
+  balloons?: readonly Balloon[]
 }
 
 /** What a table's drawing takes up: the same at every stroke, so that the paper stands still under the fork. */
@@ -94,14 +97,15 @@ function CalloutWords({ callout, left, top }: { callout: Callout; left: string; 
 }
 
 /** The fork as it is cut, to scale along and across; the legs stand closer than they do. */
-export function ForkCutaway({ fork, view = 'both-legs', label, words, grip }: ForkCutawayProps) {
+export function ForkCutaway({ fork, view = 'both-legs', label, words, grip, balloons }: ForkCutawayProps) {
   const id = useId()
   const both = view === 'both-legs'
   const { stanchion, travel, spring, legs, bushingsApart } = fork
-  const { x, y, width, height } = useMemo(
+  const paper = useMemo(
     () => paperOf({ stanchion, travel, spring, legs, ...(bushingsApart ? { bushingsApart } : {}) }, view),
     [stanchion, travel, spring, legs, bushingsApart, view],
   )
+  const { x, y, width, height } = paper
   const hold = useStrokeHold(grip, fork.stroke)
   const places: readonly CalloutPlace[] = words && both ? calloutPlaces(fork) : []
   const drawing = (
@@ -126,6 +130,13 @@ export function ForkCutaway({ fork, view = 'both-legs', label, words, grip }: Fo
       ))}
     </svg>
   )
+  if (balloons && balloons.length > 0 && !both)
+    return (
+      <div className="cutaway-with-balloons" style={{ paddingTop: balloonRoom }}>
+        {drawing}
+        <Balloons fork={fork} balloons={balloons} paper={paper} />
+      </div>
+    )
   if (!words || !both) return drawing
   const share = (value: number, of: number) => `${px((value / of) * 100)}%`
   return (

@@ -5,6 +5,7 @@ import { useQuantityWords } from '../figures/quantity-words.ts'
 import { measureFor, shown } from '../figures/shown.ts'
 import { useMeasures } from '../figures/world.tsx'
 import { Button } from '../ui/button.tsx'
+import type { Balloon } from './balloons.tsx'
 import { chamberFigures } from './chamber-figures.ts'
 import { type CutawayWords, Down, ForkCutaway, strokeAxisOf } from './fork-cutaway.tsx'
 import type { ForkParameters } from './fork-parameters.ts'
@@ -58,6 +59,8 @@ export interface LiveCutawayProps {
   rule?: boolean
   /** More acts beside the drawing's own. */
   acts?: ReactNode
+  /** Over the spring leg alone: what ties rows of the page to its parts. */
+  balloons?: readonly Balloon[]
   /** More tables behind the drawing's own. */
   tables?: () => ReactNode
 }
@@ -92,6 +95,7 @@ export function LiveCutaway(props: LiveCutawayProps) {
         label={says}
         grip={{ ...grip, keysElsewhere: rule }}
         {...(words ? { words } : {})}
+        {...(props.balloons ? { balloons: props.balloons } : {})}
       />
       {rule && <StrokeRule grip={grip} stroke={fork.stroke} axis={axis} travel={travel} unit="mm" />}
       <div className="cutaway-foot">

@@ -8,6 +8,7 @@ import { Frame } from '../../ui/frame.tsx'
 import type { EdgePlace } from '../../ui/thumb-edge.tsx'
 import { KeptOrSent } from '../kept-or-sent.tsx'
 import { NotHere } from '../not-here.tsx'
+import { ChapterCutaway } from './chapter-cutaway.tsx'
 import { HandOver } from './hand-over.tsx'
 import { chapterHref, chapterIn, jobBookHref } from './job-address.ts'
 import { JobBook } from './job-book.tsx'
@@ -167,6 +168,7 @@ export function JobPage({ params }: { params: { stream: string; chapter?: string
       >
         <Stopped />
         <TakeOver />
+        {!book && <ChapterCutaway key={`section ${chapter}`} chapter={chapter} />}
         {book ? <JobBook /> : <Body key={chapter} />}
       </Frame>
     </JobViewProvider>

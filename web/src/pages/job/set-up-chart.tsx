@@ -26,6 +26,8 @@ function chartPlace(table: ForkTable | null, width: number) {
     width: Math.round(width * (1 - axis.from) + left),
     height,
     plot: { left, width: width * (axis.to - axis.from), top: 14, height: height - 70 },
+    // Over the drawing's own acts, up to the ring.
+    joinUpTo: -72,
   }
 }
 
@@ -92,7 +94,7 @@ export function SetUpChart({ sheet, now, before, load, sag, wanted, acts, bar, c
             high: load.force + load.doubt,
             value: newton(load.force),
             unit: 'N',
-            words: say('set-up.row.load'),
+            words: say('set-up.chart.load'),
           }}
           sag={sag}
           wanted={{

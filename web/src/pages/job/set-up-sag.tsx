@@ -73,9 +73,8 @@ export function SagBand({ inputs, standing, load, sag, friction, wanted, onSag }
               />
             ))}
           </ValueRow>
-          <ValueRow name={say('set-up.sag-band')}>
-            {length('low', sag.low)} {length('high', sag.high)}
-          </ValueRow>
+          <ValueRow name={say('set-up.sag-least')}>{length('low', sag.low)}</ValueRow>
+          <ValueRow name={say('set-up.sag-most')}>{length('high', sag.high)}</ValueRow>
         </>
       ) : (
         <p className="book">{say('set-up.bushing-friction.none')}</p>

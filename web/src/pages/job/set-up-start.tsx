@@ -21,15 +21,8 @@ import { There, type Trail } from './set-up-there.tsx'
 import { WhatIfTable } from './set-up-what-if.tsx'
 import { WhereFrom } from './set-up-where-from.tsx'
 import { pressureWorkings } from './set-up-workings.tsx'
-import {
-  bushingFriction,
-  loadDoubt,
-  type StartInputs,
-  type StartPressure,
-  sagAt,
-  startPressure,
-} from './start-pressure.ts'
-import { bench, outcomeOf, standing, type WhatIf } from './what-if.ts'
+import { bushingFriction, loadDoubt, type StartInputs, type StartPressure, startPressure } from './start-pressure.ts'
+import { bench, outcomeOf, sagOf, standing, type WhatIf } from './what-if.ts'
 
 export interface StartProps {
   inputs: StartInputs
@@ -121,7 +114,9 @@ function Stage({ inputs, chosen, onChosen, onSag, onSpacers, worked }: StartProp
   const before = useMemo(() => standing(sheet, pressure, asItIs), [sheet, pressure, asItIs])
   const changed = asking && JSON.stringify(asked) !== JSON.stringify(asItIs)
   const after = useMemo(() => (changed ? standing(sheet, pressure, asked) : null), [changed, sheet, pressure, asked])
-  const sag = useMemo(() => sagAt(inputs, pressure, friction?.[1] ?? 0), [inputs, pressure, friction])
+  const most = friction?.[1] ?? 0
+  const sag = useMemo(() => sagOf(before, worked.load, most), [before, worked.load, most])
+  const sagThen = useMemo(() => after && sagOf(after, worked.load, most), [after, worked.load, most])
   const compared = useMemo(
     () => ({
       before: { standing: before, outcome: outcomeOf(before, worked.load) },
@@ -162,7 +157,7 @@ function Stage({ inputs, chosen, onChosen, onSag, onSpacers, worked }: StartProp
         now={after ?? before}
         before={after && before}
         load={load}
-        sag={compared.after?.outcome.sag ?? sag}
+        sag={sagThen ?? sag}
         wanted={wanted}
         acts={
           !asking && (
@@ -197,11 +192,13 @@ function Stage({ inputs, chosen, onChosen, onSag, onSpacers, worked }: StartProp
           )
         }
       >
-        <StartWith inputs={inputs} worked={worked} chosen={chosen} />
         {asking ? (
           <WhatIfTable sheet={sheet} load={worked.load} before={compared.before} after={compared.after} />
         ) : (
-          <WhereFrom inputs={inputs} worked={worked} />
+          <>
+            <StartWith inputs={inputs} worked={worked} chosen={chosen} />
+            <WhereFrom inputs={inputs} worked={worked} />
+          </>
         )}
       </SetUpChart>
       <Refused refusal={refusal} />

@@ -6,8 +6,6 @@ import {
   prepareSpring,
   pressureForSag,
   pumpReading,
-  type Sag,
-  sag,
   sideFriction,
 } from '@legwork/engine'
 import { type Instrument, type Sheet, springOf } from '@legwork/trade'
@@ -216,11 +214,4 @@ export function beforePump(sheet: Sheet, spacers: number, shown: number, pump: P
 export function offsetAgainst(sheet: Sheet, spacers: number, read: { ours: number; theirs: number }, pump: PumpError) {
   const left = read.ours / (1 + pump.offset)
   return read.theirs / pumpShows(sheet, spacers, left, { hoseVolume: usualHose, offset: 0 }) - 1
-}
-
-/** The sag that a pressure gives under the load; friction [N] leaves it anywhere between low and high. */
-export function sagAt(inputs: StartInputs, pressure: number, friction = 0): Sag {
-  const { ambient } = inputs
-  const spring = airSpringOf(inputs.sheet, inputs.spacers)
-  return sag(spring, { pressure, load: loadOf(inputs).load, friction, ambient })
 }

@@ -77,6 +77,10 @@ export interface Outcome {
 export const fastExponent = 1.3
 export const nearEnd = 0.9
 
+/** Where a load rests; friction [N] leaves it anywhere between low and high. */
+export const sagOf = ({ spring, pressure, ambient }: Standing, load: number, friction: number): Sag =>
+  sag(spring, { pressure, load, friction, ambient })
+
 /** The sag under a load, and what a fast hit from it meets near the end. */
 export function outcomeOf({ spring, pressure, ambient }: Standing, load: number): Outcome {
   const rests = sag(spring, { pressure, load, ambient })

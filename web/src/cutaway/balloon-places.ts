@@ -1,0 +1,63 @@
+import type { ForkParameters } from './fork-parameters.ts'
+import { ringFrom } from './fork-shapes.ts'
+import { forkStations } from './fork-stations.ts'
+import { lowerBushing, upperBushing } from './lower-room.ts'
+import type { Point } from './shape.ts'
+
+/** Parts of a spring leg that something can be tied to. */
+export type BalloonPart =
+  | 'foot'
+  | 'bath'
+  | 'lower-bushing'
+  | 'upper-bushing'
+  | 'wiper'
+  | 'stanchion'
+  | 'negative'
+  | 'piston'
+  | 'positive'
+  | 'spacers'
+  | 'cap'
+  | 'valve'
+
+/** Inside each part [mm along, mm across], on the side of the leg that lies uppermost. */
+export function balloonAnchors(fork: ForkParameters): Readonly<Record<BalloonPart, Point>> {
+  const at = forkStations(fork)
+  const stroke = fork.stroke * 1e3
+  const room = at.rooms.left
+  const { innerRadius: ri, outerRadius: ro } = at
+  const [lower, upper] = [lowerBushing(room), upperBushing(room)]
+  const face = at.headTo + at.negativeLength + at.pistonLength + stroke
+  return {
+    foot: [6 + stroke, 0],
+    bath: [room.floor + stroke + 4, 12],
+    'lower-bushing': [(lower.from + lower.to) / 2 + stroke, ro + 0.6],
+    'upper-bushing': [(upper.from + upper.to) / 2 + stroke, ro + 0.6],
+    wiper: [at.lip + 2 + stroke, ro + 3],
+    stanchion: [(ringFrom(at, fork.stroke) + at.crownFrom) / 2, ro - 0.5],
+    negative: [at.headTo + (at.negativeLength + stroke) / 2, ri * 0.6],
+    piston: [face - at.pistonLength / 2, ri * 0.6],
+    positive: [Math.min(face + 40, (face + at.cap) / 2), ri * 0.6],
+    spacers: [at.cap - 6, ri * 0.7],
+    cap: [at.crownTo + 2, ro - 2],
+    valve: [at.crownTo + 8, 2],
+  }
+}
+
+/**
+ * Places in a row for balloons of one size, each as near to its own place as the others leave it: the order stays, none
+ * lies on another, none beyond the ends. All [px].
+ *
+ * @example inARow([10, 12, 200], 30, 300) // [10, 40, 200], pushed apart from the left
+ */
+export function inARow(wanted: readonly number[], apart: number, width: number): number[] {
+  const order = wanted.map((at, index) => ({ at, index })).sort((one, other) => one.at - other.at)
+  const placed: number[] = Array.from({ length: wanted.length }, () => 0)
+  let free = 0
+  order.forEach(({ at, index }, nth) => {
+    const latest = width - (order.length - 1 - nth) * apart
+    const here = Math.min(latest, Math.max(free, at))
+    placed[index] = here
+    free = here + apart
+  })
+  return placed
+}
