@@ -98,7 +98,7 @@ function check(name: string, input: unknown): boolean {
   if (answer.ok) {
     expect(wrongNumber(answer.output)).toBeNull()
     const { units: _units, assumptions: _assumptions, ...output } = answer.output
-    expect(calculations[name]?.output?.safeParse(output).error).toBeUndefined()
+    expect(calculations[name]?.output.safeParse(output).error).toBeUndefined()
     return true
   }
   expect(answer.errors.length).toBeGreaterThan(0)

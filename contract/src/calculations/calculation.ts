@@ -33,7 +33,7 @@ export interface Calculation {
   range: string
   input: z.ZodType
   /** What comes out, before `units` and `assumptions` are put beside it. */
-  output: z.ZodType | null
+  output: z.ZodType
   /** Unit of every numeric path out, `[]` for each of a list. */
   units: Readonly<Record<string, string>>
   example: Readonly<Record<string, unknown>>
@@ -54,17 +54,15 @@ export function calculation<S extends z.ZodType, O extends z.ZodType<object>>(ma
   sources: readonly string[]
   range: string
   input: S
-  output?: O
-  units?: Readonly<Record<string, string>>
+  output: O
   example: Readonly<Record<string, unknown>>
   run: (input: z.output<S>) => Given<z.output<O>>
   assumptions?: (input: z.output<S>) => readonly string[]
 }): Calculation {
-  const { run, assumptions, output = null, units, ...rest } = made
+  const { run, assumptions, ...rest } = made
   return {
     ...rest,
-    output,
-    units: units ?? (output ? unitsOf(output) : {}),
+    units: unitsOf(made.output),
     // `runCalculation` hands over what this very schema gave.
     run: (input) => run(input as z.output<S>),
     assumptions: (input) => assumptions?.(input as z.output<S>) ?? [],
@@ -161,7 +159,7 @@ export function runChecked(one: Calculation, input: unknown): Answer {
 
 /** What `POST /api/calc/…` answers with: the output, the unit of every number in it, what it rests on. */
 export function answerSchema(one: Calculation): SchemaPart {
-  const { properties = {}, required = [], ...rest } = one.output ? schemaPart(one.output, 'output') : {}
+  const { properties = {}, required = [], ...rest } = schemaPart(one.output, 'output')
   const units = { type: 'object', additionalProperties: { type: 'string' } }
   const assumptions = { type: 'array', items: { type: 'string' } }
   return {

@@ -29,7 +29,7 @@ describe.each(Object.values(calculations))('$name', (one) => {
     // Dates carry no unit.
     expect(paths.length > 0).toBe(one.name !== 'due')
     expect(units).toEqual(one.units)
-    expect(one.output?.safeParse(output).error).toBeUndefined()
+    expect(one.output.safeParse(output).error).toBeUndefined()
   })
 
   it('refuses an unknown field by its name', () => {
