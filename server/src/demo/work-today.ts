@@ -1,4 +1,4 @@
-/** Two jobs of today in the demo, worked through the gates like any job: one at the foot fasteners, one booked. */
+/** The jobs of today in the demo, worked through the gates like any job, each as far as it has come. */
 import { forkLoad, pressureForSag } from '@legwork/engine'
 import {
   type AnyEntry,
@@ -155,11 +155,12 @@ function workOut(
   }
 }
 
-/** Does what the book asks for next, until it asks for `until` with its second leg. */
-function workUntil(job: Begun, until: string, key: string, shop: DemoShop): void {
+/** Does what the book asks for next, until it asks for `until`: a step with its second leg, or another kind of act. */
+function workUntil(job: Begun, until: StepId | 'plan', key: string, shop: DemoShop): void {
   const { pressure = 0, headAngle = 65, bikeFrontMass = 5, sag } = demoDimensions(key)
   for (let line = 0; line < 200; line++) {
     const { next } = job.state()
+    if (next.kind === until) return
     if (next.blocked) throw new Error(`demo: ${key} is blocked at ${next.step ?? next.kind}: ${next.blocked.gate}`)
     if (next.kind === 'snapshot' && next.item) {
       const reading = snapshotReading(next.item, job.sheet, pressure * 0.94, shop.instruments.pump)
@@ -200,14 +201,28 @@ function workUntil(job: Begun, until: string, key: string, shop: DemoShop): void
   throw new Error(`demo: ${key} never came to ${until}`)
 }
 
-/** Writes today's two jobs as far as they are. */
+/** Writes today's jobs as far as they are. */
 export function workToday(hand: DemoStation, shop: DemoShop, now: Date): void {
   const earlier = (minutes: number): Date => new Date(now.getTime() - minutes * 60_000)
+  const tomorrow = new Date(now.getTime() + 24 * 3_600_000).toISOString()
   const owner = hand.person
-  hand.person = shop.people.get('sunniva') ?? owner
+  const by = (name: string): void => {
+    hand.person = shop.people.get(name) ?? owner
+  }
+  by('sunniva')
   const bath = begin(hand, shop, 'U09', 'a bit dry, and the 50 hours are up', earlier(95))
   workUntil(bath, 'foot-torque', 'U09', shop)
-  hand.person = shop.people.get('ikaika') ?? owner
+  by('ikaika')
   begin(hand, shop, 'U02', 'bath and wipers before the marathon', earlier(20))
+  by('sunniva')
+  const part = begin(hand, shop, 'U06', 'forty hours in the mud', earlier(190))
+  workUntil(part, 'air-out', 'U06', shop)
+  const wipers = part.text('wiper kit 35 mm, ordered')
+  part.write('waiting', { for: 'part', rest: null, until: tomorrow, why: wipers })
+  by('ikaika')
+  const answer = begin(hand, shop, 'U03', 'sits a little low', earlier(160))
+  workUntil(answer, 'plan', 'U03', shop)
+  const quoted = answer.text('quoted by telephone, calls back')
+  answer.write('waiting', { for: 'answer', rest: null, until: null, why: quoted })
   hand.person = owner
 }
