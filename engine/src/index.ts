@@ -15,7 +15,7 @@ export { coolingTimes, type HoldFriction, type HoldQuestion, holdFriction } from
 export { type LeakDown, type LeakQuestion, leakDown } from './bench-test/leak-down.ts'
 export type { PressFit } from './bench-test/press-fit.ts'
 export { type HypothesisName, type PressFault, supposedSpring } from './bench-test/press-hypothesis.ts'
-export type { Press, PressQuestion, PressReading } from './bench-test/press-question.ts'
+export { type Press, type PressQuestion, type PressReading, sheetDoubt } from './bench-test/press-question.ts'
 export { type PressHypothesis, type PressTest, pressFits, pressTest } from './bench-test/press-test.ts'
 export { type CoilRateQuestion, coilRate } from './coil/coil-rate.ts'
 export { type WireQuestion, wireRate } from './coil/wire-rate.ts'

@@ -49,6 +49,7 @@ export const parts = {
     about: 'the calculations under a great many drawn inputs',
     run: () => suite('unit', ['engine/src', 'contract/src/calculations']),
   },
+  press: { about: 'press tests on drawn forks, cell by cell', run: () => suite('unit', ['engine/acceptance']) },
   node24: { about: 'start, calc and the store on Node 24', run: () => otherNode('24') },
 }
 

@@ -1,5 +1,5 @@
 /** Bench tests: the press. */
-import { coolingTimes, holdFriction, type PressQuestion, pressTest, type Spring } from '@legwork/engine'
+import { coolingTimes, holdFriction, type PressQuestion, pressTest, type Spring, sheetDoubt } from '@legwork/engine'
 import { z } from 'zod'
 import { calculation } from './calculation.ts'
 import { exampleFork } from './examples.ts'
@@ -32,6 +32,8 @@ const exampleReadings = [
   pressing: `${pressing} N`,
   releasing: `${releasing} N`,
 }))
+
+const ml = (volume: number) => `${Math.round(volume * 1e6)} ml`
 
 /** The reason for the hold, in this spring's own figures. */
 function whyHold(spring: Spring, question: PressQuestion): string {
@@ -117,7 +119,10 @@ export const press = [
         ...(spring.kind === 'air'
           ? ['One gauge filled every chamber at every press: its error is one share, the same for all of them.']
           : []),
-        'All but the one thing a hypothesis changes is taken as the sheet says: where the sheet is only about right, a small fault may be the sheet’s.',
+        'All but the one thing a hypothesis changes is taken as the sheet says. Sheets are off too: on a 35 mm test fork, ' +
+          `sound forks (drawn, not measured) looked like up to ${ml(sheetDoubt.chamberOil)} of oil in the chamber, ` +
+          `${ml(sheetDoubt.bathOil)} in each bath or ${100 * sheetDoubt.negative} % of the negative pressure. ` +
+          'A fault smaller than that may be the sheet’s.',
         'Friction is measured in every hypothesis and judged against its limit; it is never the explanation.',
       ]
     },

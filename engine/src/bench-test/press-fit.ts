@@ -33,14 +33,15 @@ function doubtsOf({ spring, question }: Asked, name: HypothesisName): Doubts {
 function explainedWith(asked: Asked, name: HypothesisName): (value: number) => Explained {
   const { spring, question, stops } = asked
   const doubts = doubtsOf(asked, name)
+  const foreseenAt = foreseenBy(spring, question, stops, name)
   if (name === 'pressure-off') {
-    const foreseen = foreseenBy(spring, question, stops, name, 1)
+    const foreseen = foreseenAt(1)
     return (value) => explainedAt(foreseen(value), stops, doubts, value)
   }
   // Neighbouring values have neighbouring scales.
   let scale = 1
   return (value) => {
-    const foreseen = foreseenBy(spring, question, stops, name, value)
+    const foreseen = foreseenAt(value)
     if (doubts.scaleSd === null) return explainedAt(foreseen(1), stops, doubts, 1)
     const explained = explainedBest(foreseen, stops, doubts, scale)
     scale = explained.scale

@@ -62,48 +62,50 @@ function forcesInto(
 }
 
 /**
- * Forces of one hypothesis at one value of its parameter.
+ * Forces of one hypothesis.
  *
- * @returns a function of the scale; what it gives is overwritten by its next call
+ * @returns for a value of its parameter, a function of the scale; what that gives is overwritten by the next question
  */
 export function foreseenBy(
   spring: Spring,
   question: PressQuestion,
   stops: Stops,
   name: HypothesisName,
-  value: number,
-): (scale: number) => Foreseen {
+): (value: number) => (scale: number) => Foreseen {
   const made = () => new Float64Array(stops.count)
   const given = { force: made(), rate: made(), forceByScale: made(), rateByScale: made() }
   if (spring.kind === 'coil') {
-    forcesInto(spring, question, name, value, 1, given.force, given.rate)
-    return () => given
+    return (value) => {
+      forcesInto(spring, question, name, value, 1, given.force, given.rate)
+      return () => given
+    }
   }
-  const between = (low: number, high: number) => {
-    const [lowForce, lowRate, highForce, highRate] = [made(), made(), made(), made()]
+  const [lowForce, lowRate, highForce, highRate] = [made(), made(), made(), made()]
+  const between = (value: number, low: number, high: number) => {
     forcesInto(spring, question, name, value, low, lowForce, lowRate)
     forcesInto(spring, question, name, value, high, highForce, highRate)
     for (let index = 0; index < stops.count; index += 1) {
       given.forceByScale[index] = ((highForce[index] ?? 0) - (lowForce[index] ?? 0)) / (high - low)
       given.rateByScale[index] = ((highRate[index] ?? 0) - (lowRate[index] ?? 0)) / (high - low)
     }
-    return { lowForce, lowRate }
   }
   if (spring.second) {
     // A floating piston moves once the pressures meet: not straight in the scale.
-    return (scale) => {
-      between(scale * 0.9999, scale * 1.0001)
+    return (value) => (scale) => {
+      between(value, scale * 0.9999, scale * 1.0001)
       forcesInto(spring, question, name, value, scale, given.force, given.rate)
       return given
     }
   }
   // Every force of a closed gas is straight in its filling: two scales tell all of them.
-  const { lowForce, lowRate } = between(0.5, 1.5)
-  return (scale) => {
-    for (let index = 0; index < stops.count; index += 1) {
-      given.force[index] = (lowForce[index] ?? 0) + (given.forceByScale[index] ?? 0) * (scale - 0.5)
-      given.rate[index] = (lowRate[index] ?? 0) + (given.rateByScale[index] ?? 0) * (scale - 0.5)
+  return (value) => {
+    between(value, 0.5, 1.5)
+    return (scale) => {
+      for (let index = 0; index < stops.count; index += 1) {
+        given.force[index] = (lowForce[index] ?? 0) + (given.forceByScale[index] ?? 0) * (scale - 0.5)
+        given.rate[index] = (lowRate[index] ?? 0) + (given.rateByScale[index] ?? 0) * (scale - 0.5)
+      }
+      return given
     }
-    return given
   }
 }
