@@ -35,6 +35,7 @@ export const person = z.strictObject({
 const legSheet = z.strictObject({
   role: z.enum(['spring', 'damper', 'both']),
   fixing: z.enum(['hollow-bolt', 'nut-on-shaft', 'bolt-behind-knob', 'captive-bolt']).nullable(),
+  sources: z.strictObject({ role: source.exactOptional(), fixing: source.exactOptional() }).exactOptional(),
   bathOil: volume.nullable(),
   bathOilViscosity: sourced(z.number().min(0).max(0.01)).nullable(),
   washer: z.strictObject({ value: text, source }).nullable(),

@@ -71,6 +71,7 @@ export function demoSheet(unit: DemoUnit, id: Id): Sheet {
     chassis && {
       role: index === 0 ? 'spring' : 'damper',
       fixing: index === 0 ? 'nut-on-shaft' : 'bolt-behind-knob',
+      sources: { role: source, fixing: source },
       bathOil: sourced(chassis.bathOil[index]),
       bathOilViscosity: sourced(46e-6),
       washer: { value: index === 0 ? 'crush washer 8 mm' : 'crush washer 10 mm', source },

@@ -47,9 +47,15 @@ function sourcedOrNull(check: FieldCheck, value: unknown, field: string): number
   return value === null ? null : sourced(check, value, field)
 }
 
+const legSourced = ['role', 'fixing']
+const legNames = [...legSourced, 'sources', 'bathOil', 'bathOilViscosity', 'washer', 'footTorque']
+
 function leg(check: FieldCheck, value: unknown, field: string): void {
-  const found = check.fields(value, field, ['role', 'fixing', 'bathOil', 'bathOilViscosity', 'washer', 'footTorque'])
+  const found = check.fields(value, field, legNames)
   if (!found) return
+  const sources = found.sources === undefined ? null : check.fields(found.sources, `${field}.sources`, legSourced)
+  for (const name of legSourced)
+    if (sources?.[name] !== undefined) checkSource(check, sources[name], `${field}.sources.${name}`)
   check.oneOf(found.role, `${field}.role`, legRoles)
   if (found.fixing !== null) check.oneOf(found.fixing, `${field}.fixing`, footFixings)
   for (const name of ['bathOil', 'bathOilViscosity', 'footTorque'] as const)

@@ -63,28 +63,49 @@ function inSI(value: unknown, path: string, collected: Collected): unknown {
   )
 }
 
+/** A leg whose role and fixing may stand with their source, as every other value does. */
+function legFilledOut(leg: unknown, field: string, collected: Collected): unknown {
+  if (!isLoose(leg)) return leg
+  const whole: Record<string, unknown> = { ...emptyLegFields, ...leg }
+  const sources: Record<string, unknown> = {}
+  for (const name of ['role', 'fixing'] as const) {
+    const said = whole[name]
+    if (!isLoose(said)) continue
+    for (const other of Object.keys(said).filter((one) => one !== 'value' && one !== 'source'))
+      collected.problems.push(
+        problem(`${field}.${name}.${other}`, 'unknown-field', cameAs(said[other]), 'value, source', 'Take it out.'),
+      )
+    whole[name] = said.value
+    sources[name] = said.source
+  }
+  return Object.keys(sources).length > 0 ? { ...whole, sources } : whole
+}
+
 /** Left out is empty: whoever writes a file by hand writes only what is there. */
-function filledOut(found: Loose): Loose {
-  const leg = (one: unknown): unknown =>
-    isLoose(one) ? { fixing: null, bathOil: null, bathOilViscosity: null, washer: null, footTorque: null, ...one } : one
+function filledOut(found: Loose, collected: Collected): Loose {
   const { legs = null, clicks = {}, kind } = found
+  const leg = ([side, one]: [string, unknown]) => [side, legFilledOut(one, `legs.${side}`, collected)]
   return {
-    stanchion: null,
-    spring: {},
-    spacers: null,
-    lowerVolume: null,
-    maxPressure: null,
-    freeLength: null,
-    bushings: null,
-    limits: {},
-    generic: false,
+    ...emptyFields,
     ...found,
     springKind: typeof kind === 'string' && kind.endsWith('coil') ? 'coil' : 'air',
     clicks: isLoose(clicks) ? { rebound: null, compression: null, ...clicks } : clicks,
-    legs: isLoose(legs) ? Object.fromEntries(Object.entries(legs).map(([side, one]) => [side, leg(one)])) : legs,
+    legs: isLoose(legs) ? Object.fromEntries(Object.entries(legs).map(leg)) : legs,
   }
 }
 
+const emptyLegFields = { fixing: null, bathOil: null, bathOilViscosity: null, washer: null, footTorque: null }
+const emptyFields = {
+  stanchion: null,
+  spring: {},
+  spacers: null,
+  lowerVolume: null,
+  maxPressure: null,
+  freeLength: null,
+  bushings: null,
+  limits: {},
+  generic: false,
+}
 const forged = ['springKind'] as const
 
 function head(found: Loose, collected: Collected): void {
@@ -148,7 +169,7 @@ export function readSheetFile(text: string, names: SourceNames): SheetFileRead {
   head(lifted, collected)
   const { format: _format, version: _version, id, sources, ...values } = lifted
   const resolved = resolveSources(values, sources, names, collected.problems)
-  const sheet = inSI(filledOut(resolved), '', collected)
+  const sheet = inSI(filledOut(resolved, collected), '', collected)
   const check = checkSheet({ ...Object(sheet), id: 'file' })
   const known = new Set(collected.problems.map((error) => error.field))
   for (const error of check.ok ? [] : check.errors) {

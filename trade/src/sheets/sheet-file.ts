@@ -2,7 +2,7 @@
 import { fromSI, type KindName, kinds, type MeasureName, toSI } from '@legwork/engine'
 import type { Id } from '../journal/entry.ts'
 import { benchLimits, isJudgeable } from '../limits/bench-limits.ts'
-import type { Sheet, Source } from './sheet.ts'
+import type { LegSheet, Sheet, Source } from './sheet.ts'
 import { quantityAt } from './sheet-quantities.ts'
 
 export const sheetFileFormat = 'legwork-sheet'
@@ -91,6 +91,17 @@ function valuesOf(value: unknown, path: string, book: SourceBook): unknown {
   return { ...Object.fromEntries(said), source: book.nameOf(source) }
 }
 
+/** Role and fixing with their source in place, as every other value has it. */
+function legsOf(legs: Sheet['legs']): unknown {
+  if (!legs) return null
+  const whole = ({ sources = {}, role, fixing, ...leg }: LegSheet) => ({
+    role: sources.role ? { value: role, source: sources.role } : role,
+    fixing: sources.fixing ? { value: fixing, source: sources.fixing } : fixing,
+    ...leg,
+  })
+  return { left: whole(legs.left), right: whole(legs.right) }
+}
+
 /**
  * A sheet's revision as the text of a file.
  *
@@ -99,7 +110,7 @@ function valuesOf(value: unknown, path: string, book: SourceBook): unknown {
 export function writeSheetFile(sheet: Sheet, names: FileNames): string {
   const book = new SourceBook(names)
   const { id, name, revision, generic, kind, body, damper, springKind: _worked, ...values } = sheet
-  const said = valuesOf(values, '', book)
+  const said = valuesOf({ ...values, legs: legsOf(values.legs) }, '', book)
   const head = { format: sheetFileFormat, version: sheetFileVersion, id, name, revision, generic, kind, body, damper }
   return `${JSON.stringify({ ...head, sources: book.sources, ...Object(said) }, null, 2)}\n`
 }

@@ -45,6 +45,8 @@ export interface Limit extends Bounds {
 export interface LegSheet {
   role: LegRole
   fixing: FootFixing | null
+  /** Where role and fixing come from; not on sheets older than this field. */
+  sources?: { role?: Source; fixing?: Source }
   /** Bath oil [m³]. */
   bathOil: SourcedNumber | null
   /** Kinematic viscosity at 40 °C [m²/s]. */
