@@ -1,6 +1,8 @@
 import { Refusal } from '@legwork/engine'
 import { describe, expect, it } from 'vitest'
+import { demoUnits } from '../demo/units.ts'
 import { sheetOfDemo } from '../journal/written-job.ts'
+import { sheetPlaces } from '../sheets/sheet-places.ts'
 import { sayMessage } from '../words/words.ts'
 import { judgeMeasured } from './bench-limits.ts'
 import { judgeDrained } from './drained-oil.ts'
@@ -75,18 +77,51 @@ describe('drained oil', () => {
 })
 
 describe('usual ranges', () => {
+  const usual = (field: string, sheet: Parameters<typeof usualRange>[1], leg?: Parameters<typeof usualRange>[2]) => {
+    const range = usualRange(field, sheet, leg)
+    if (!range) throw new Error(`no usual range of ${field}`)
+    return range
+  }
+
   it('warn of a slip and never of what is usual', () => {
-    const range = usualRange('bathOil', sheetOfDemo('U01'))
+    const range = usual('bathOil', sheetOfDemo('U01'))
     expect(said(usualWarning(55 * ml, range))).toBe('You typed 55 ml. Usual is 5 to 20. Read the sheet once more.')
     expect(usualWarning(5 * ml, range)).toBeNull()
     expect(usualWarning(20 * ml, range)).toBeNull()
     expect(sayMessage(usualBeside(range))).toBe('≈ usual is 5 to 20 ml')
   })
 
-  it('hang on damper and fixing', () => {
-    expect(usualWarning(100 * ml, usualRange('bathOil', sheetOfDemo('U08')))).toBeNull()
-    const { legs } = sheetOfDemo('U01')
-    expect(said(usualWarning(9, usualRange('footTorque', null, legs?.left ?? null)))).toContain('Usual is 5 to 8.')
-    expect(usualWarning(9, usualRange('footTorque', null, legs?.right ?? null))).toBeNull()
+  const fork = sheetOfDemo('U01')
+  const legs = fork.legs
+  // Common practice, no source: written here from the trade's notes.
+  it.each([
+    ['bathOil', fork, null, '5 to 20 ml'],
+    ['bathOil', sheetOfDemo('U08'), null, '10 to 250 ml'],
+    ['bathOilViscosity', fork, null, '30 to 75 mm²/s'],
+    ['chamberOil', fork, null, '0 to 5 ml'],
+    ['footTorque', fork, legs?.left ?? null, '5 to 8 N·m'],
+    ['footTorque', fork, legs?.right ?? null, '5 to 10 N·m'],
+    ['footTorque', fork, null, '5 to 10 N·m'],
+    ['capTorque', fork, null, '20 to 30 N·m'],
+    ['capTorque', sheetOfDemo('U08'), null, '15 to 25 N·m'],
+    ['stanchion', fork, null, '28 to 40 mm'],
+    ['stroke', fork, null, '80 to 203 mm'],
+    ['stroke', sheetOfDemo('U10'), null, '38 to 75 mm'],
+    ['freeLength', fork, null, '80 to 240 mm'],
+    ['maxPressure', fork, null, '100 to 350 psi'],
+  ] as const)('of %s', (field, sheet, leg, text) => {
+    expect(sayMessage(usualBeside(usual(field, sheet, leg)))).toBe(`≈ usual is ${text}`)
+  })
+
+  it.each(demoUnits.map(({ key }) => key))('every value of the demo sheet of %s is usual', (key) => {
+    const odd = sheetPlaces(sheetOfDemo(key)).filter(
+      ({ held, usual: range }) => range && typeof held?.value === 'number' && usualWarning(held.value, range),
+    )
+    expect(odd.map(({ path }) => path)).toEqual([])
+  })
+
+  it('say nothing where practice has no range', () => {
+    expect(usualRange('bore', fork)).toBeNull()
+    expect(usualRange('toString', fork)).toBeNull()
   })
 })

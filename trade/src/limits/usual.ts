@@ -1,6 +1,7 @@
 /**
  * Usual ranges: plausibility from common practice, no source. They warn of a slip of the pen; they never fill a field.
  */
+import { toSI } from '@legwork/engine'
 import type { LegSheet, Sheet } from '../sheets/sheet.ts'
 import { type Message, message } from '../words/words.ts'
 
@@ -15,23 +16,37 @@ export interface UsualRange {
 const ml = { measure: 'ml', per: 1e6 }
 const newtonMetre = { measure: 'N·m', per: 1 }
 
-export type UsualField = 'bathOil' | 'bathOilViscosity' | 'footTorque' | 'capTorque' | 'freeLength' | 'maxPressure'
+const mm = { measure: 'mm', per: 1e3 }
+const psi = { measure: 'psi', per: 1 / toSI(1, 'psi') }
 
-/** What is usual for a field of a sheet [SI]; some hang on the damper or the fixing. */
-export function usualRange(field: UsualField, sheet: Sheet | null, leg: LegSheet | null = null): UsualRange {
+/** Fields whose usual range hangs on nothing but the kind of unit. */
+const plain: Readonly<Record<string, UsualRange>> = {
+  bathOilViscosity: { low: 30e-6, high: 75e-6, measure: 'mm²/s', per: 1e6 },
+  chamberOil: { low: 0, high: 5e-6, ...ml },
+  freeLength: { low: 0.08, high: 0.24, ...mm },
+  maxPressure: { low: toSI(100, 'psi'), high: toSI(350, 'psi'), ...psi },
+  stanchion: { low: 0.028, high: 0.04, ...mm },
+}
+
+/**
+ * What is usual for a field of a sheet [SI], by common practice; some hang on kind, damper or fixing.
+ *
+ * @returns null where practice has no range: then nothing is said
+ * @example usualRange('footTorque', null)?.high // 10
+ */
+export function usualRange(field: string, sheet: Sheet | null, leg: LegSheet | null = null): UsualRange | null {
+  const fork = sheet?.kind.startsWith('fork') ?? true
   switch (field) {
     case 'bathOil':
       return sheet?.damper === 'open-bath' ? { low: 10e-6, high: 250e-6, ...ml } : { low: 5e-6, high: 20e-6, ...ml }
-    case 'bathOilViscosity':
-      return { low: 30e-6, high: 75e-6, measure: 'mm²/s', per: 1e6 }
     case 'footTorque':
       return leg?.fixing === 'nut-on-shaft' ? { low: 5, high: 8, ...newtonMetre } : { low: 5, high: 10, ...newtonMetre }
     case 'capTorque':
-      return { low: 20, high: 30, ...newtonMetre }
-    case 'freeLength':
-      return { low: 0.08, high: 0.24, measure: 'mm', per: 1e3 }
-    case 'maxPressure':
-      return { low: 100 * 6894.757293168, high: 350 * 6894.757293168, measure: 'psi', per: 1 / 6894.757293168 }
+      return sheet?.kind === 'fork-coil' ? { low: 15, high: 25, ...newtonMetre } : { low: 20, high: 30, ...newtonMetre }
+    case 'stroke':
+      return fork ? { low: 0.08, high: 0.203, ...mm } : { low: 0.038, high: 0.075, ...mm }
+    default:
+      return (Object.hasOwn(plain, field) ? plain[field] : null) ?? null
   }
 }
 
