@@ -1,6 +1,7 @@
 /** All that a station has, in memory: what pages read. Changed only by what is on the disk already. */
 import type { KeptText } from '@legwork/contract'
-import type { AnyBookEntry, AnyEntry, Digest, Id, RegisterName, Registers, Stream } from '@legwork/trade'
+import { liftBody, newestVersion } from '@legwork/contract/entry-versions.ts'
+import type { AnyBookEntry, AnyEntry, AnyEntryDraft, Digest, Id, RegisterName, Registers, Stream } from '@legwork/trade'
 import {
   type Change,
   type KeptRegister,
@@ -45,7 +46,7 @@ export class Memory {
   }
 
   apply(change: Change): void {
-    for (const entry of change.entries ?? []) this.#book.set(entry.id, entry)
+    for (const entry of change.entries ?? []) this.#book.set(entry.id, asNewest(entry))
     for (const text of change.texts ?? []) this.texts.set(text.digest, text)
     for (const line of change.registers ?? []) {
       const had = this.#registers.get(line.key)
@@ -73,7 +74,8 @@ export class Memory {
     const add = (entry: AnyEntry) => streams.set(entry.stream, [...(streams.get(entry.stream) ?? []), entry])
     for (const entry of [...this.#book.values()].sort((a, b) => a.seq - b.seq)) add(entry)
     for (const line of this.unsent)
-      if (line.is === 'entry' && !this.#book.has(line.draft.id)) add({ ...line.draft, seq: null, receivedAt: null })
+      if (line.is === 'entry' && !this.#book.has(line.draft.id))
+        add({ ...asNewest(line.draft), seq: null, receivedAt: null })
     this.#streams = streams
   }
 
@@ -124,6 +126,14 @@ export class Memory {
   versionOf(register: RegisterName, body: Registers[RegisterName]): number {
     return this.#registers.get(keyOf(register, body))?.version ?? 0
   }
+}
+
+/** What lies on the disk since an older version is read as today's; on the disk, and when it is sent, it stays as it was. */
+function asNewest<E extends AnyBookEntry | AnyEntryDraft>(entry: E): E {
+  const version = newestVersion(entry.kind)
+  return entry.version === version
+    ? entry
+    : { ...entry, version, body: liftBody(entry.kind, entry.version, entry.body) }
 }
 
 const none: readonly AnyEntry[] = []
