@@ -36,5 +36,8 @@ export const appFigureWords = {
   'cutaway.pulls': 'pulls {force}',
   'cutaway.to-scale': 'To scale along and across by the sheet; the legs stand closer than they do.',
   'cutaway.generic': 'By a generic sheet: dimensions assumed, the maker’s sheet decides.',
+  'cutaway.filled': 'Drawn at a pressure',
+  'cutaway.filled.hint': 'Chosen by hand; empty, the air is out.',
+  'cutaway.pressure-range': 'From 0 to 20 bar.',
   'cutaway.full': 'ends at {stroke}: the bath is full',
 } as const satisfies Record<string, string>

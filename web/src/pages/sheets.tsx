@@ -1,6 +1,7 @@
 import type { KindName } from '@legwork/engine'
 import { legs, type Sheet, type SourcedNumber, say } from '@legwork/trade'
 import type { ReactNode } from 'react'
+import { SheetCutaway } from '../cutaway/sheet-cutaway.tsx'
 import { QuantityText } from '../figures/figure.tsx'
 import { SourceLine } from '../figures/source-line.tsx'
 import { useRegisters } from '../offline/hooks.tsx'
@@ -61,9 +62,11 @@ function SheetLines({ sheet }: { sheet: Sheet }) {
 export function SheetPage({ id }: { id: string }) {
   const revisions = useRegisters().sheets.filter((sheet) => sheet.id === id)
   const name = revisions[0]?.name
+  const latest = revisions.at(-1)
   return (
     <ShopFrame place="sheets" title={name ?? say('place.sheets')}>
       {name ? <h1 translate="no">{name}</h1> : <p className="empty">{say('sheet.not-here')}</p>}
+      {latest && <SheetCutaway key={latest.revision} sheet={latest} />}
       {revisions.some(({ generic }) => generic) && <p className="book">{say('sheet.generic')}</p>}
       {revisions.map((sheet) => (
         <SheetLines key={sheet.revision} sheet={sheet} />
