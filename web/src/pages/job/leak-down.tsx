@@ -1,8 +1,6 @@
 /** The leak-down: the air settles, a first reading, a rest, and a second one beside what it should be. */
-import { type Rest, type RestKind, say } from '@legwork/trade'
+import { type RestKind, say } from '@legwork/trade'
 import { useState } from 'react'
-import { useStation } from '../../offline/hooks.tsx'
-import { useRest } from '../../offline/use-rest.ts'
 import { Button } from '../../ui/button.tsx'
 import { Choice } from '../../ui/choice.tsx'
 import { SideHead, ValueRow } from '../../ui/ledger.tsx'
@@ -11,27 +9,7 @@ import { pumpsOf, useJobView, useWriting } from './job-view.tsx'
 import { leakOf, leakPair } from './leak-reading.ts'
 import { ReadingField, Shown, useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
-
-/** How long it still rests; where no clock here can tell, it is waited for again by this station alone. */
-function StillRests({ rest }: { rest: Rest }) {
-  const { write } = useWriting()
-  const station = useStation()
-  const left = useRest(rest)
-  if (left === 0) return <p className="book">{say(`rest.${rest.kind}.over`)}</p>
-  if (left !== null) return <p role="timer">{say(`rest.${rest.kind}.left`, { minutes: Math.ceil(left) })}</p>
-  const again = () => {
-    const until = new Date(Date.parse(station.now()) + rest.wanted * 60_000).toISOString()
-    void write('waiting', { for: 'rest', rest: rest.kind, until, why: null })
-  }
-  return (
-    <div>
-      <p>{say('rest.no-clock')}</p>
-      <Button kind="second" onPress={again}>
-        {say('rest.again', { minutes: rest.wanted })}
-      </Button>
-    </div>
-  )
-}
+import { StillRests } from './still-rests.tsx'
 
 function ReadingForm({ what, expected }: { what: 'leak-down-start' | 'leak-down-end'; expected?: number | undefined }) {
   const { instruments, state } = useJobView()

@@ -8,7 +8,7 @@ import { ByWhom } from './by-whom.tsx'
 import { chapterHref } from './job-address.ts'
 import { useJobView } from './job-view.tsx'
 import { Shown, useShownText } from './readings.tsx'
-import type { StepFigure, StepValue } from './step-figure.ts'
+import type { Pump, StepFigure, StepValue, Wrench } from './step-figure.ts'
 import { fillWorkings, isWorkedOut, wrenchWorkings } from './step-workings.tsx'
 
 const millimetres = (metres: number): string => String(Math.round(metres * 1e4) / 10)
@@ -18,14 +18,47 @@ function Value({ of, size }: { of: StepValue; size: 'step' | 'second' }) {
     <div className="fig">
       <p className="label">{sayMessage(of.label)}</p>
       <p>
-        <Shown value={of.value} measure={of.measure} size={size} />
+        <Shown value={of.value} measure={of.measure} size={size} fine={of.fine ?? false} />
       </p>
       {of.source && <SourceLine source={of.source} />}
     </div>
   )
 }
 
-function Torque({ figure }: { figure: Extract<StepFigure, { kind: 'torque' }> }) {
+interface Tools {
+  wrenches: readonly Wrench[]
+  onWrench: (id: string) => void
+  pumps: readonly Pump[]
+  onPump: (id: string) => void
+}
+
+/** Another of the shop's tools, where there is one: its figure changes at once. */
+function ToolPick({ label, tools, value, onPick }: ToolPickProps) {
+  if (tools.length < 2) return null
+  return (
+    <select
+      className="tool-pick"
+      aria-label={label}
+      translate="no"
+      value={value ?? ''}
+      onChange={(event) => onPick(event.target.value)}
+    >
+      {tools.map((tool) => (
+        <option key={tool.id} value={tool.id}>
+          {tool.name}
+        </option>
+      ))}
+    </select>
+  )
+}
+interface ToolPickProps {
+  label: string
+  tools: readonly { id: string; name: string }[]
+  value: string | null
+  onPick: (id: string) => void
+}
+
+function Torque({ figure, tools }: { figure: Extract<StepFigure, { kind: 'torque' }>; tools: Tools }) {
   const { value, wrench, set, suits } = figure
   const text = useShownText()
   return (
@@ -33,9 +66,10 @@ function Torque({ figure }: { figure: Extract<StepFigure, { kind: 'torque' }> })
       <Value of={value} size="step" />
       <div className="fig hand act-on">
         <p className="label">{say('work.set-wrench', { wrench: wrench.name })}</p>
-        <p>
+        <div className="with-tool">
           <QuantityText value={set} kind="torque" size="second" hand />
-        </p>
+          <ToolPick label={say('work.wrench')} tools={tools.wrenches} value={wrench.id} onPick={tools.onWrench} />
+        </div>
         <WorkedOutLine workings={() => wrenchWorkings(figure)} quantity={{ value: set, kind: 'torque' }} />
         {!suits && (
           <p className="refusal">
@@ -57,7 +91,7 @@ function Torque({ figure }: { figure: Extract<StepFigure, { kind: 'torque' }> })
   )
 }
 
-function Air({ figure }: { figure: Extract<StepFigure, { kind: 'air' }> }) {
+function Air({ figure, tools }: { figure: Extract<StepFigure, { kind: 'air' }>; tools: Tools }) {
   const { state } = useJobView()
   const { value, pump, shown } = figure
   const { setUp, sheet } = state
@@ -85,9 +119,10 @@ function Air({ figure }: { figure: Extract<StepFigure, { kind: 'air' }> }) {
       </div>
       <div className="fig hand act-on">
         <p className="label">{pump ? say('work.pump-to', { pump: pump.name }) : say('work.pump-none')}</p>
-        <p>
+        <div className="with-tool">
           <QuantityText value={shown} kind="pressure" size="second" hand />
-        </p>
+          <ToolPick label={say('work.pump')} tools={tools.pumps} value={pump?.id ?? null} onPick={tools.onPump} />
+        </div>
         {pump && (
           <p className="book">
             {pump.offset === 0
@@ -116,7 +151,12 @@ function Missing({ figure }: { figure: Extract<StepFigure, { kind: 'missing' }> 
   )
 }
 
-export function StepDrawing({ figure, drained }: { figure: StepFigure; drained: boolean }) {
+interface StepDrawingProps extends Tools {
+  figure: StepFigure
+  drained: boolean
+}
+
+export function StepDrawing({ figure, drained, ...tools }: StepDrawingProps) {
   switch (figure.kind) {
     case 'none':
       return null
@@ -130,9 +170,9 @@ export function StepDrawing({ figure, drained }: { figure: StepFigure; drained: 
         </>
       )
     case 'torque':
-      return <Torque figure={figure} />
+      return <Torque figure={figure} tools={tools} />
     case 'air':
-      return <Air figure={figure} />
+      return <Air figure={figure} tools={tools} />
     case 'missing':
       return <Missing figure={figure} />
   }

@@ -23,6 +23,8 @@ export interface StepValue {
   value: number
   measure: Reading['measure']
   source: Source | null
+  /** In hundredths of a millimetre. */
+  fine?: boolean
   /** What it is, e.g. 'At the nut'. */
   label: Message
 }
@@ -43,6 +45,8 @@ export type StepFigure =
 export interface AskedReading {
   measure: Reading['measure']
   label: Message
+  /** In hundredths of a millimetre. */
+  fine?: boolean
   /** Without it the tick is refused. */
   needed: boolean
 }
@@ -84,8 +88,11 @@ export interface FigureTools {
   pump: Pump | null
 }
 
-function oilFigure(sheet: Sheet | null): StepFigure {
-  const volume = (leg: Leg) => of(sheet?.legs?.[leg].bathOil, { measure: 'm³', label: message(`leg.${leg}.title`) })
+/** Before draining it says what was put in; before filling, what goes in. */
+function oilFigure(sheet: Sheet | null, drained: boolean): StepFigure {
+  const labelOf = (leg: Leg): Message =>
+    drained ? message('work.drained-into', { leg: message(`leg.${leg}`) }) : message(`leg.${leg}.title`)
+  const volume = (leg: Leg) => of(sheet?.legs?.[leg].bathOil, { measure: 'm³', label: labelOf(leg) })
   const [left, right] = [volume('left'), volume('right')]
   if (left && right) return { kind: 'legs', left, right }
   return { kind: 'missing', what: message('value.bath-oil', { leg: message(left ? 'leg.right' : 'leg.left') }) }
@@ -132,7 +139,7 @@ export function figureOf(step: StepState, state: JobState, tools: FigureTools): 
   switch (figure) {
     case 'bath-oil':
     case 'drained':
-      return oilFigure(sheet)
+      return oilFigure(sheet, figure === 'drained')
     case 'foot-torque':
       return footFigure(step, sheet, tools)
     case 'cap-torque': {
@@ -150,7 +157,13 @@ export function figureOf(step: StepState, state: JobState, tools: FigureTools): 
       return one(
         limit?.watch === undefined
           ? null
-          : { value: limit.watch, measure: 'm', source: limit.source, label: message('work.clearance-under') },
+          : {
+              value: limit.watch,
+              measure: 'm',
+              fine: true,
+              source: limit.source,
+              label: message('work.clearance-under'),
+            },
       )
     }
     case 'clicks': {
@@ -186,6 +199,8 @@ export function askedReading(step: StepState): AskedReading | null {
       return { measure: 'm³', label: message('work.read.oil', { leg: '' }), needed: true }
     case 'travel':
       return { measure: 'm', label: message('work.read.travel'), needed: true }
+    case 'clearance':
+      return { measure: 'm', fine: true, label: message('work.read.clearance'), needed: false }
     case 'air-pressure':
       return { measure: 'Pa', label: message('work.read.pressure'), needed: true }
     case 'clicks':
