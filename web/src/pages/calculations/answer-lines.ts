@@ -14,6 +14,7 @@ export type AnswerLine =
   | { is: 'range'; path: Path; low: number; high: number; of: Numeric }
   | { is: 'numbers'; path: Path; values: readonly number[]; of: Numeric }
   | { is: 'word'; path: Path; word: string }
+  | { is: 'words'; path: Path; words: readonly string[] }
   | { is: 'yes-no'; path: Path; yes: boolean }
   | { is: 'none'; path: Path }
   | { is: 'part'; path: Path; lines: readonly AnswerLine[] }
@@ -71,6 +72,8 @@ function listLine(value: readonly unknown[], part: SchemaPart | undefined, path:
   const inner = part?.prefixItems?.[0] ?? (typeof part?.items === 'object' ? part.items : undefined)
   const numbers = value.filter((one) => typeof one === 'number')
   const [low, high] = numbers
+  const words = value.filter((one) => typeof one === 'string')
+  if (value.length > 0 && words.length === value.length) return { is: 'words', path, words }
   if (numbers.length < value.length)
     return { is: 'table', path, rows: value.map((row, index) => rowOf(row, settled(inner), [...path, index])) }
   const of = numericOf(settled(inner), beside)

@@ -73,7 +73,7 @@ function Unit({ unit }: { unit: string }) {
   if (unit === '') return null
   return (
     <u className={unit === '°' ? 'close' : undefined} translate="no">
-      {unit === '°' ? unit : `\u2009${unit}`}
+      {unit === '°' ? unit : `\u00a0${unit}`}
     </u>
   )
 }

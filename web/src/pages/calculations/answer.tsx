@@ -26,6 +26,13 @@ function Value({ line, size }: { line: AnswerLine; size?: number }) {
           <AnswerNumber value={value} of={line.of} {...column} />
         </span>
       ))
+    case 'words':
+      return line.words.map((word, index) => (
+        <span key={word}>
+          {index > 0 && ', '}
+          <ChoiceName word={word} path={line.path} />
+        </span>
+      ))
     case 'word':
       return <ChoiceName word={line.word} path={line.path} />
     case 'yes-no':
@@ -104,7 +111,8 @@ export function Table({ calc, line }: { calc: string; line: TableLine }) {
     units.delete(null)
     const [unit] = units
     const path = cells.find((cell) => cell !== undefined)?.path ?? []
-    return { name, cells, size, unit: units.size === 1 ? (unit ?? undefined) : undefined, path }
+    const words = cells.some((cell) => cell?.is === 'word' || cell?.is === 'words') ? 'word' : undefined
+    return { name, cells, size, unit: units.size === 1 ? (unit ?? undefined) : undefined, path, words }
   })
   const shown = all ? rows.length : Math.min(rows.length, rowsAtOnce)
   return (
@@ -119,8 +127,8 @@ export function Table({ calc, line }: { calc: string; line: TableLine }) {
           <table>
             <thead>
               <tr>
-                {columns.map(({ name, unit, path }) => (
-                  <th key={name} scope="col">
+                {columns.map(({ name, unit, path, words }) => (
+                  <th key={name} scope="col" className={words}>
                     <AnswerName calc={calc} path={path} />
                     {unit && <small translate="no">{unit}</small>}
                   </th>
@@ -131,8 +139,8 @@ export function Table({ calc, line }: { calc: string; line: TableLine }) {
               {rows.slice(0, shown).map((_, index) => (
                 // biome-ignore lint/suspicious/noArrayIndexKey: rows of an answer keep their places
                 <tr key={index}>
-                  {columns.map(({ name, cells, unit, size }) => (
-                    <td key={name} data-cell={`${pathText(line.path)}[${index}].${name}`}>
+                  {columns.map(({ name, cells, unit, size, words }) => (
+                    <td key={name} className={words} data-cell={`${pathText(line.path)}[${index}].${name}`}>
                       <Cell line={cells[index]} size={size} bare={unit !== undefined} />
                     </td>
                   ))}

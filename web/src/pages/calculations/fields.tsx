@@ -5,7 +5,7 @@ import { Button } from '../../ui/button.tsx'
 import { Choice } from '../../ui/choice.tsx'
 import { isRecord, type Path, pathText } from './draft.ts'
 import { isRefusedWithin, useForm, usePlace } from './form-state.tsx'
-import { NumberLine, QuantityLine, TextLine, WordChoice, YesNo } from './leaves.tsx'
+import { JsonLines, NumberLine, QuantityLine, TextLine, WordChoice, YesNo } from './leaves.tsx'
 import { ListField, PlacesField } from './lists.tsx'
 import { ChoiceName, FieldName, fieldText, WayName } from './names.tsx'
 import { blank, type FormField, formOf, type GroupShape, type Shape } from './shape.ts'
@@ -24,7 +24,7 @@ export function Part({ shape, ...place }: PartProps) {
     case 'quantity':
       return <QuantityLine {...place} kind={shape.kind} counts={shape.counts} />
     case 'number':
-      return <NumberLine {...place} />
+      return <NumberLine {...place} unit={shape.unit} />
     case 'text':
       return <TextLine {...place} />
     case 'choice':
@@ -50,7 +50,7 @@ export function Part({ shape, ...place }: PartProps) {
     case 'forms':
       return <Forms {...place} options={shape.options} />
     default:
-      return null
+      return <JsonLines {...place} />
   }
 }
 

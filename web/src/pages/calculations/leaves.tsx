@@ -5,7 +5,7 @@ import { type ReactNode, useState } from 'react'
 import { measureFor } from '../../figures/shown.ts'
 import { useMeasures } from '../../figures/world.tsx'
 import { Choice } from '../../ui/choice.tsx'
-import { Field } from '../../ui/field.tsx'
+import { Field, TextField } from '../../ui/field.tsx'
 import { type Path, pathText } from './draft.ts'
 import { useForm, usePlace } from './form-state.tsx'
 import { ChoiceName, FieldName } from './names.tsx'
@@ -100,15 +100,15 @@ export function QuantityLine({
   )
 }
 
-/** A bare number. */
-export function NumberLine(props: LeafProps) {
+/** A bare number, or one in a unit that nobody writes in another. */
+export function NumberLine({ unit = null, ...props }: LeafProps & { unit?: string | null | undefined }) {
   const { value } = usePlace(props.path)
   const taken = typeof props.instead === 'number' ? String(props.instead) : null
   return (
     <Line
       {...props}
       shown={value === undefined ? '' : String(value)}
-      unit={null}
+      unit={unit}
       inputMode="decimal"
       onType={typedNumber}
       beside={value === undefined || value === '' ? <LeftOut needed={props.needed} value={taken} /> : null}
@@ -166,4 +166,36 @@ export function YesNo({ path, instead }: LeafProps) {
       />
     </div>
   )
+}
+
+/** What has no form of its own: names and numbers as the API takes them. */
+export function JsonLines({ path, label }: LeafProps) {
+  const { calc } = useForm()
+  const { value, change, refusal } = usePlace(path)
+  const [typed, setTyped] = useState<string | null>(null)
+  return (
+    <div className="calc-choice" data-field={pathText(path)}>
+      <TextField
+        label={label ?? <FieldName calc={calc} path={path} />}
+        hint={say('calc.json')}
+        refusal={refusal}
+        value={typed ?? JSON.stringify(value ?? {})}
+        lines={3}
+        onChange={(text) => {
+          setTyped(text)
+          change(readJson(text))
+        }}
+      />
+    </div>
+  )
+}
+
+/** What is no JSON stays a text, and is refused by name. */
+function readJson(text: string): unknown {
+  if (text.trim() === '') return undefined
+  try {
+    return JSON.parse(text)
+  } catch {
+    return text
+  }
 }

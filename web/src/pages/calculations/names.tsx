@@ -1,6 +1,7 @@
 /** What fields, answers and words of a calculation are called on screen. */
 import { isWordKey, sayMessage } from '@legwork/trade'
 import type { ReactNode } from 'react'
+import { dayAndYear } from '../../figures/moment.ts'
 import type { Path } from './draft.ts'
 
 /** `positiveVolume` → `Positive volume`: for a name the catalogue has no word for, which makes it data. */
@@ -37,20 +38,23 @@ export function FieldName({ calc, path }: { calc: string; path: Path }): ReactNo
   return first(keysOf('field', calc, path)) ?? <span translate="no">{spelled(nearest(path).name)}</span>
 }
 
+/** Signs, faults and tests are called here as everywhere else. */
+const foundKeys = (word: string): string[] => [`look.sign.${word}`, `look.fault.${word}`, `test.${word}`]
+
 /** Name of an answer; where it has none of its own, that of the field of the same name. */
 export function AnswerName({ calc, path }: { calc: string; path: Path }): ReactNode {
-  const said = first([...keysOf('out', calc, path), ...keysOf('field', calc, path)])
-  return said ?? <span translate="no">{spelled(nearest(path).name)}</span>
+  const { name } = nearest(path)
+  const said = first([...keysOf('out', calc, path), ...keysOf('field', calc, path), ...foundKeys(name)])
+  return said ?? <span translate="no">{spelled(name)}</span>
 }
 
-/** A word that is chosen from a list or comes out of a calculation. */
+/** A word that is chosen from a list or comes out of a calculation; a day as days are written. */
 export function ChoiceName({ word, path }: { word: string; path: Path }): ReactNode {
-  const said = first([
-    `calc.choice.${nearest(path).name}.${word}`,
-    `calc.choice.${nearest(path).owner}.${word}`,
-    `calc.choice.${word}`,
-  ])
-  return said ?? <span translate="no">{word}</span>
+  const { name, owner } = nearest(path)
+  const keys = [`calc.choice.${name}.${word}`, `calc.choice.${owner}.${word}`, `calc.choice.${word}`]
+  const said = first([...keys, ...foundKeys(word)])
+  if (said !== null) return said
+  return <span translate="no">{/^\d{4}-\d{2}-\d{2}$/.test(word) ? dayAndYear(word) : word}</span>
 }
 
 /** What a way of asking is called: by the first field it needs. */

@@ -42,12 +42,9 @@ export function CalculationPage({ name }: { name: string }) {
 
 function Worked({ one }: { one: Calculation }) {
   const [asked, ask] = useAsked(one.name)
-  /** The draft belongs to one question: another address brings its own. */
-  const [held, setHeld] = useState<{ of: string; draft: unknown }>({
-    of: asked.text,
-    draft: asked.input ?? one.example,
-  })
-  const draft = held.of === asked.text ? held.draft : (asked.input ?? one.example)
+  /** What was written since the question in the address was asked; another address brings its own. */
+  const [held, setHeld] = useState<{ since: string; draft: unknown } | null>(null)
+  const draft = held?.since === asked.text ? held.draft : (asked.input ?? one.example)
   const answer = useMemo(() => (asked.input ? runCalculation(one.name, asked.input) : null), [one, asked])
   const [answerPlace, stickyTop] = useStickyTop<HTMLElement>()
   const [pressed, setPressed] = useState(0)
@@ -62,10 +59,11 @@ function Worked({ one }: { one: Calculation }) {
     const input = inputOf(draft)
     if (!isRecord(input)) return
     ask(input)
+    setHeld(null)
     setPressed(pressed + 1)
   }
   const isChanged = asked.input !== null && JSON.stringify(inputOf(draft)) !== JSON.stringify(asked.input)
-  const change = (next: unknown) => setHeld({ of: asked.text, draft: next })
+  const change = (next: unknown) => setHeld({ since: asked.text, draft: next })
   return (
     <ShopFrame
       place="calculations"
@@ -147,7 +145,7 @@ function Outcome({ one, answer, isChanged }: { one: Calculation; answer: Answere
     )
   const { units: _units, assumptions: _assumptions, ...output } = answer.output
   return (
-    <div className={isChanged ? 'calc-stale' : undefined}>
+    <div className={isChanged ? 'calc-stale' : undefined} data-answered={isChanged ? 'before' : 'now'}>
       {isChanged && <p className="calc-changed">{say('calc.changed')}</p>}
       <Answer calc={one.name} lines={linesOf(output, told)} />
     </div>

@@ -6,7 +6,7 @@ import { type KindName, kinds } from '@legwork/engine'
 export type Shape =
   /** `counts`: the measure that a plain number of the contract is in, where it is not SI. */
   | { is: 'quantity'; kind: KindName; counts?: 'h' }
-  | { is: 'number' }
+  | { is: 'number'; unit?: string }
   | { is: 'text' }
   | { is: 'yes-no' }
   | { is: 'choice'; options: readonly string[] }
@@ -87,7 +87,10 @@ export function shapeOf(part: SchemaPart): Shape {
   if (typeof part.items === 'object') {
     return { is: 'list', of: shapeOf(part.items), least: part.minItems ?? 0, most: part.maxItems ?? 10_000 }
   }
-  if (part.type === 'number' || part.type === 'integer') return { is: 'number' }
+  if (part.type === 'number' || part.type === 'integer') {
+    const unit = part['x-unit']
+    return unit === undefined || unit === '1' ? { is: 'number' } : { is: 'number', unit }
+  }
   if (part.type === 'boolean') return { is: 'yes-no' }
   if (part.type === 'string') return { is: 'text' }
   return { is: 'anything' }

@@ -1,0 +1,175 @@
+/** The Calculations pages: what they show is what the API answers, for every calculation there is. */
+import { mkdtemp } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { calculations } from '@legwork/contract/calculations/index.ts'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type ServerProcess, serverProcess } from './src/server-process.ts'
+import { differences, shownAnswers, workOut } from './src/shown-answers.ts'
+import { openTablet, type Tablet } from './src/tablet.ts'
+import { enterDemo } from './src/walk.ts'
+
+describe('the calculations', () => {
+  let server: ServerProcess
+  let tablet: Tablet
+  beforeAll(async () => {
+    server = await serverProcess({ now: '2026-06-03T10:00:00Z' })
+    await server.start()
+    tablet = await openTablet(await mkdtemp(join(tmpdir(), 'legwork-profile-')))
+    await enterDemo(tablet.page, server.address)
+  })
+  afterAll(async () => {
+    await tablet?.close()
+    await server?.kill()
+  })
+
+  async function answerOf(name: string, input: unknown): Promise<Record<string, unknown>> {
+    const answer = await fetch(`${server.address}/api/calc/${name}`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify(input),
+    })
+    return answer.json()
+  }
+
+  it('stand in their groups, each with its title and summary', async () => {
+    const { page } = tablet
+    await page.goto(`${server.address}/calculations`)
+    await page.getByRole('heading', { name: 'Calculations' }).waitFor()
+    for (const { name, title, summary } of Object.values(calculations)) {
+      const row = page.locator(`a[href="/calculations/${name}"]`)
+      expect(await row.innerText()).toContain(title)
+      expect(await row.innerText()).toContain(summary)
+    }
+    const groups = await page.getByRole('heading', { level: 2 }).allInnerTexts()
+    expect(groups).toEqual([...new Set(Object.values(calculations).map(({ group }) => group))].sort(byContract))
+  })
+
+  it.each(Object.values(calculations))('$name shows what the API answers to its example', async ({ name, example }) => {
+    const { page } = tablet
+    // As a press on its row turns to it: opening the whole app again for each would take a minute.
+    await page.evaluate((to) => history.pushState(null, '', to), `/calculations/${name}`)
+    await page.getByRole('heading', { level: 1, name: calculations[name]?.title ?? '', exact: true }).waitFor()
+    await workOut(page)
+    const shown = await shownAnswers(page)
+    expect(Object.keys(shown).length).toBeGreaterThan(0)
+    expect(differences(shown, await answerOf(name, example))).toEqual([])
+  })
+
+  it('an address opens the same numbers again, in another window and after a reload', async () => {
+    const { page, context } = tablet
+    await page.goto(`${server.address}/calculations/sag`)
+    await page.getByLabel('Load along it').fill('400')
+    await workOut(page)
+    const first = await shownAnswers(page)
+    const address = page.url()
+    expect(address).toContain('load:400_N')
+    const other = await context.newPage()
+    await other.goto(address)
+    await other.getByText('Rate there').waitFor()
+    expect(await shownAnswers(other)).toEqual(first)
+    expect(await other.getByLabel('Load along it').inputValue()).toBe('400')
+    await other.reload()
+    await other.getByText('Rate there').waitFor()
+    expect(await shownAnswers(other)).toEqual(first)
+    await other.close()
+  })
+
+  it('the back button brings the question before', async () => {
+    const { page } = tablet
+    await page.goto(`${server.address}/calculations/air-pressure`)
+    await workOut(page)
+    const before = await shownAnswers(page)
+    await page.getByRole('textbox', { name: 'Altitude' }).fill('3 km')
+    await workOut(page)
+    expect(await shownAnswers(page)).not.toEqual(before)
+    await page.goBack()
+    await expect.poll(() => shownAnswers(page)).toEqual(before)
+    expect(await page.getByRole('textbox', { name: 'Altitude' }).inputValue()).toBe('2000')
+  })
+
+  it('a damaged address says so', async () => {
+    const { page } = tablet
+    await page.goto(`${server.address}/calculations/torque?input=wanted:5:5`)
+    await page.getByText('The address of this page is damaged').waitFor()
+  })
+
+  it.each([
+    ['sag', 'Load along it', '5 psi', 'load', 'a measure of force'],
+    ['sag', 'Bore', '8 mm', 'spring.shaft', 'Measure the shaft'],
+    ['sag', 'Pressure', '', 'pressure', 'it must be'],
+    ['viscosity', 'Viscosity', 'much', 'points[0].viscosity', 'You came'],
+  ])('%s: %s written as "%s" is refused beside the field', async (name, label, text, field, says) => {
+    const { page } = tablet
+    await page.goto(`${server.address}/calculations/${name}`)
+    await page.getByLabel(label, { exact: true }).first().fill(text)
+    await page.getByRole('button', { name: 'Work it out' }).click()
+    const refusal = page.locator(`[data-field="${field}"]`).getByRole('alert').filter({ hasText: /\S/ })
+    await refusal.waitFor()
+    const answer = await answerOf(name, await shownInput(field, text, name))
+    expect(answer.errors).toEqual(expect.arrayContaining([expect.objectContaining({ field })]))
+    expect(await refusal.innerText()).toMatch(says === 'You came' ? /Came "much"/ : new RegExp(says))
+    expect(await page.getByText('Not worked out.').innerText()).toMatch(/place/)
+  })
+
+  /** The example with one place changed, as the form sends it. */
+  async function shownInput(field: string, text: string, name: string): Promise<unknown> {
+    const input: Record<string, unknown> = structuredClone(calculations[name]?.example ?? {})
+    if (field === 'load') return { ...input, load: text }
+    if (field === 'pressure') return { ...input, pressure: undefined }
+    if (field === 'spring.shaft') return { ...input, spring: { ...Object(input.spring), bore: text } }
+    return { ...input, points: [{ temperature: '40 °C', viscosity: text }] }
+  }
+
+  it('takes measures of any kind, shows them in the reader’s own', async () => {
+    const { page } = tablet
+    await page.goto(`${server.address}/hands`)
+    await page.getByRole('group', { name: 'Length' }).getByText('in', { exact: true }).click()
+    await page.getByRole('group', { name: 'Pressure' }).getByText('bar', { exact: true }).click()
+    await page.getByRole('group', { name: 'Temperature' }).getByText('°F', { exact: true }).click()
+    await page.goto(`${server.address}/calculations/sag`)
+    // 32 mm = 1.2598 in; 88 psi = 6.0674 bar.
+    expect(await page.getByLabel('Bore', { exact: true }).inputValue()).toBe('1.2598')
+    expect(await page.getByLabel('Pressure', { exact: true }).inputValue()).toBe('6.0674')
+    await page.getByLabel('Pressure', { exact: true }).fill('80psi')
+    await workOut(page)
+    const shown = await shownAnswers(page)
+    expect(shown.stroke?.unit).toBe('in')
+    expect(differences(shown, await answerOf('sag', { ...calculations.sag?.example, pressure: '80psi' }))).toEqual([])
+    await page.getByLabel('Pressure', { exact: true }).fill('5,5')
+    await workOut(page)
+    const barely = await answerOf('sag', { ...calculations.sag?.example, pressure: '5.5 bar' })
+    expect(differences(await shownAnswers(page), barely)).toEqual([])
+  })
+
+  it('works with the server dead', async () => {
+    const { page } = tablet
+    const expected = await answerOf('torque', calculations.torque?.example)
+    await page.goto(`${server.address}/calculations`)
+    await page.evaluate(async () => {
+      await navigator.serviceWorker.ready
+    })
+    await page.reload()
+    await page.getByRole('heading', { name: 'Calculations' }).waitFor()
+    await server.kill()
+    await page.reload()
+    await page.getByRole('link', { name: /Wrench setting/ }).click()
+    await workOut(page)
+    expect(differences(await shownAnswers(page), expected)).toEqual([])
+  })
+})
+
+const order = [
+  'Spring and load',
+  'Air',
+  'Leak',
+  'Torque',
+  'Oil',
+  'Damping',
+  'Wear',
+  'Bench tests',
+  'Hours and life',
+  'Faults',
+  'Doubt',
+]
+const byContract = (one: string, other: string): number => order.indexOf(one) - order.indexOf(other)
