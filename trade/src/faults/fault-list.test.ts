@@ -2,7 +2,9 @@
 import { diagnose } from '@legwork/engine'
 import { describe, expect, it } from 'vitest'
 import type { JobState } from '../journal/job-state.ts'
-import { isWordKey } from '../words/words.ts'
+import { faultTestWords } from '../words/fault-tests.ts'
+import { faultWords } from '../words/faults.ts'
+import { addWords, isWordKey, say } from '../words/words.ts'
 import { faultCauses } from './causes.ts'
 import { evidenceOf } from './evidence-of-job.ts'
 import { curedBy, faultList, likelihood, nextTestOf } from './fault-list.ts'
@@ -112,7 +114,10 @@ describe('what is known beforehand', () => {
   })
 })
 
-it('has words for every sign, fault and test', () => {
+it('has words for every sign, fault and test, once they are loaded', () => {
+  expect([isWordKey('fault.C15'), say('fault.C15')]).toEqual([false, 'fault.C15'])
+  addWords({ ...faultWords, ...faultTestWords })
+  expect(say('fault.likely', { fault: say('fault.C15') })).toBe('Likely: lower-leg bushings worn')
   const wanted = [
     ...faultSigns.map(({ id }) => `look.sign.${id}`),
     ...faultCauses.map(({ id }) => `fault.${id}`),

@@ -1,4 +1,4 @@
-/** Every text of the product, assembled from one file a subject. */
+/** Texts of the product that are there from the first page on, assembled from one file a subject. */
 import { appCalculationFieldWords } from './app-calculation-fields.ts'
 import { appCalculationWords } from './app-calculations.ts'
 import { appFigureWords } from './app-figures.ts'
@@ -8,15 +8,15 @@ import { appJobWords } from './app-job.ts'
 import { appPhotoWords } from './app-photos.ts'
 import { appPlaceWords } from './app-places.ts'
 import { appSetUpWords } from './app-set-up.ts'
+import { appSheetWords } from './app-sheets.ts'
 import { appTakeInWords } from './app-take-in.ts'
-import { faultTestWords } from './fault-tests.ts'
-import { faultWords } from './faults.ts'
 import { gateWords } from './gates.ts'
 import { jobWords } from './job.ts'
 import { paperWords } from './papers.ts'
 import { refusalWords } from './refusals.ts'
 import { restWords } from './rests.ts'
 import { sheetWords } from './sheet.ts'
+import { signWords } from './signs.ts'
 import { stepWords } from './steps.ts'
 
 export const catalogue = {
@@ -27,8 +27,7 @@ export const catalogue = {
   ...restWords,
   ...sheetWords,
   ...paperWords,
-  ...faultWords,
-  ...faultTestWords,
+  ...signWords,
   ...appFigureWords,
   ...appFrameWords,
   ...appPhotoWords,
@@ -37,6 +36,7 @@ export const catalogue = {
   ...appCalculationFieldWords,
   ...appJobWords,
   ...appSetUpWords,
+  ...appSheetWords,
   ...appTakeInWords,
   ...appHandOverWords,
 } as const satisfies Record<string, string>

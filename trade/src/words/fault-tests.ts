@@ -1,4 +1,4 @@
-/** Tests that tell faults apart: what to do, and the reading that speaks for a fault. */
+/** Tests that tell faults apart: what to do, and the reading that speaks for a fault. Loaded with the ranking. */
 export const faultTestWords = {
   'test.T01': 'Soapy water on valve, cap and can joints',
   'test.T01.reading': 'bubbles',

@@ -2,6 +2,8 @@ import { afterEach, describe, expect, it } from 'vitest'
 import { rules } from '../gates/rules.ts'
 import { procedureSteps } from '../procedures/procedures.ts'
 import { catalogue } from './catalogue.ts'
+import { faultTestWords } from './fault-tests.ts'
+import { faultWords } from './faults.ts'
 import { isWordKey, message, say, sayMessage, sayPressuresIn, setVoice } from './words.ts'
 
 afterEach(() => {
@@ -39,7 +41,7 @@ describe('the text catalogue', () => {
   })
 
   it('has no empty text, no double space, no text in capitals, and braces that close', () => {
-    for (const [key, text] of Object.entries(catalogue)) {
+    for (const [key, text] of Object.entries({ ...catalogue, ...faultWords, ...faultTestWords })) {
       expect(text.trim(), key).not.toBe('')
       expect(text, key).not.toMatch(/ {2}/)
       expect(text.replaceAll(/\{[^{}]*\}/g, ''), key).not.toMatch(/[{}]/)

@@ -3,8 +3,9 @@
  * in braces; `{n?line|lines}` chooses by whether n is 1.
  */
 import { catalogue } from './catalogue.ts'
+import type { LaterWords } from './later.ts'
 
-export type Catalogue = typeof catalogue
+type Catalogue = typeof catalogue & LaterWords
 export type WordKey = keyof Catalogue
 
 type NameIn<Inside extends string> = Inside extends `${infer Name}?${string}` ? Name : Inside
@@ -37,6 +38,17 @@ export function message<K extends WordKey>(key: K, ...given: Given<K>): Message 
   return { key, params: given[0] ?? {} }
 }
 
+const texts: Record<string, string> = { ...catalogue }
+
+/** Texts of a part of the product that has just been loaded; until then its keys stand for themselves. */
+export function addWords(part: Partial<LaterWords>): void {
+  Object.assign(texts, part)
+}
+
+function textOf(key: WordKey): string {
+  return texts[key] ?? key
+}
+
 /** How texts are spoken: as they are, or bracketed so that a test finds every text that is not from the catalogue. */
 export type Voice = 'plain' | 'pseudo'
 let voice: Voice = 'plain'
@@ -64,14 +76,14 @@ function fill(text: string, params: Readonly<Record<string, WordParam>>): string
       if (value === undefined) return whole
       if (one !== undefined) return (Number(value) === 1 ? one : other) ?? ''
       if (typeof value !== 'object') return String(value)
-      return 'pascal' in value ? pressureText(value) : fill(catalogue[value.key], value.params)
+      return 'pascal' in value ? pressureText(value) : fill(textOf(value.key), value.params)
     },
   )
 }
 
 /** Puts a message into words. In the pseudo voice the whole text stands in ⟦…⟧, messages inside it without their own. */
 export function sayMessage(said: Message): string {
-  const text = fill(catalogue[said.key], said.params)
+  const text = fill(textOf(said.key), said.params)
   return voice === 'pseudo' ? `⟦${text}⟧` : text
 }
 
@@ -86,5 +98,5 @@ export function say<K extends WordKey>(key: K, ...given: Given<K>): string {
 
 /** Whether a text names an entry of the catalogue, for keys that come from data. */
 export function isWordKey(key: string): key is WordKey {
-  return Object.hasOwn(catalogue, key)
+  return Object.hasOwn(texts, key)
 }

@@ -4,6 +4,7 @@ import { useState } from 'react'
 import { Button, LinkButton } from '../../ui/button.tsx'
 import { SideHead } from '../../ui/ledger.tsx'
 import { Chassis } from './chassis.tsx'
+import { FaultRanking } from './fault-ranking.tsx'
 import { judgedMeasurements } from './findings.ts'
 import { chapterHref } from './job-address.ts'
 import { useJobView } from './job-view.tsx'
@@ -43,7 +44,7 @@ export function LookOver() {
       </div>
       <div>
         <Signs />
-        <p className="book">{say('look.why-not')}</p>
+        <FaultRanking />
         {chassisDone && (
           <div className="bottom">
             <LinkButton kind="main" arrow="forward" href={chapterHref(stream, 'plan')}>

@@ -8,8 +8,9 @@ import {
   type Sheet,
   servicesFor,
 } from '@legwork/trade'
+import type { SignId } from '@legwork/trade/faults/signs.ts'
+import { isSignId } from '@legwork/trade/faults/signs-of.ts'
 import type { JudgedMeasurement } from './findings.ts'
-import { isSign, type SignId } from './signs.tsx'
 
 export interface Proposal {
   service: ServiceId
@@ -32,7 +33,7 @@ export function proposals(
   asked: string | null,
 ): readonly Proposal[] {
   const there = state.signs.filter((sign) => sign.state === 'present').map((sign) => sign.sign)
-  const sign = there.filter(isSign).find((one) => ofLowerLegs.includes(one))
+  const sign = there.filter(isSignId).find((one) => ofLowerLegs.includes(one))
   const bad = judged.find((one) => one.finding.verdict === 'fail' || one.finding.verdict === 'watch')
   const reasons: Readonly<Record<ServiceId, Message>> = {
     'lower-legs': sign

@@ -1,0 +1,5 @@
+/** Texts of parts of the product that are loaded when they are opened: what keeps the first page light. */
+import type { faultTestWords } from './fault-tests.ts'
+import type { faultWords } from './faults.ts'
+
+export type LaterWords = typeof faultWords & typeof faultTestWords

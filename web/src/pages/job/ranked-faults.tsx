@@ -1,0 +1,138 @@
+/** What it could be: faults in words as signs come in, and the test that tells most in its minutes. */
+import { runCalculation } from '@legwork/contract/calculations/index.ts'
+import type { Diagnosis } from '@legwork/engine'
+import { addWords, isServiceId, isWordKey, say, sayMessage } from '@legwork/trade'
+import { evidenceOf, type JobEvidence } from '@legwork/trade/faults/evidence-of-job.ts'
+import { faultList, type ListedFault, nextTestOf } from '@legwork/trade/faults/fault-list.ts'
+import { faultTestWords } from '@legwork/trade/words/fault-tests.ts'
+import { faultWords } from '@legwork/trade/words/faults.ts'
+import { SourceMark } from '../../marks/source-mark.tsx'
+import { Choice } from '../../ui/choice.tsx'
+import { SideHead } from '../../ui/ledger.tsx'
+import { judgedMeasurements } from './findings.ts'
+import { useJobView, useWriting } from './job-view.tsx'
+import { Refused } from './refused.tsx'
+import './ranked-faults.css'
+
+addWords({ ...faultWords, ...faultTestWords })
+
+/** The words of data: every id of the network has its own. */
+function textOf(key: string): string {
+  return isWordKey(key) ? sayMessage({ key, params: {} }) : key
+}
+const faultText = (id: string) => textOf(`fault.${id}`)
+const findingText = (id: string) => textOf(id.startsWith('T') ? `test.${id}.reading` : `look.sign.${id}`)
+const listed = (words: readonly string[]) => words.join('; ')
+
+function Fault({ one, first }: { one: ListedFault; first: boolean }) {
+  const { fault, likelihood, signs, curedBy, safety } = one
+  const Name = first ? 'h3' : 'h4'
+  return (
+    <li className={`fault ${likelihood}`}>
+      <Name>{say(`fault.${likelihood}`, { fault: faultText(fault) })}</Name>
+      {safety && <p className="book">{say('fault.safety')}</p>}
+      {signs.length > 0 && <p className="book">{say('fault.points', { signs: listed(signs.map(findingText)) })}</p>}
+      {curedBy && isServiceId(curedBy) && (
+        <p className="book">{say('fault.cured', { service: say(`service.${curedBy}`) })}</p>
+      )}
+    </li>
+  )
+}
+
+/** One test, with its reading: there, not there, or not done. */
+function TestChoice({ test }: { test: string }) {
+  const { state } = useJobView()
+  const { write, refusal } = useWriting()
+  const options = (['present', 'absent', 'unknown'] as const).map((value) => ({
+    value,
+    label: say(`look.sign.${value}`),
+  }))
+  return (
+    <>
+      <Choice
+        label={findingText(test)}
+        options={options}
+        value={state.signs.findLast(({ sign }) => sign === test)?.state ?? null}
+        onChange={(value) => void write('sign-noted', { sign: test, state: value, by: 'seen' })}
+      />
+      <Refused refusal={refusal} />
+    </>
+  )
+}
+
+function NextTest({ diagnosis }: { diagnosis: Diagnosis }) {
+  const next = nextTestOf(diagnosis)
+  if (!next) return <p className="book">{say('test.none')}</p>
+  const faults = listed(next.because.map(faultText))
+  return (
+    <div className="next-test">
+      <h3>{say('test.next')}</h3>
+      <p>
+        <b>{textOf(`test.${next.test}`)}</b>{' '}
+        <span className="minutes" translate="no">
+          {next.minutes} min
+        </span>
+      </p>
+      <p className="book">{say(next.safety ? 'test.because.safety' : 'test.because', { faults })}</p>
+      <TestChoice key={next.test} test={next.test} />
+    </div>
+  )
+}
+
+function Answer({ evidence, diagnosis }: { evidence: JobEvidence; diagnosis: Diagnosis }) {
+  const list = faultList(diagnosis, evidence)
+  return (
+    <>
+      {list.length === 0 && <p className="book">{say('fault.none-yet')}</p>}
+      <ol className="fault-rows" aria-live="polite">
+        {list.map((one, index) => (
+          <Fault key={one.fault} one={one} first={index === 0} />
+        ))}
+      </ol>
+      {diagnosis.ignored.length > 0 && (
+        <p className="book">{say('fault.ignored', { signs: listed(diagnosis.ignored.map(findingText)) })}</p>
+      )}
+      <NextTest diagnosis={diagnosis} />
+    </>
+  )
+}
+
+export function RankedFaults() {
+  const { state, sheet, unit, instruments } = useJobView()
+  const kind = sheet?.kind ?? unit?.kind
+  if (!kind) return null
+  const judged = judgedMeasurements(state.measured, sheet, instruments, 'received')
+  const evidence = evidenceOf(
+    kind,
+    state,
+    judged.map(({ what, finding }) => ({ what, verdict: finding.verdict })),
+  )
+  const answer = runCalculation('diagnose', { kind, ...evidence })
+  const done = state.signs.flatMap(({ sign }) => (sign.startsWith('T') ? [sign] : []))
+  const note = (
+    <>
+      <SourceMark kind="common-practice" /> {say('fault.list.note')}
+    </>
+  )
+  return (
+    <SideHead place="above" title={say('fault.list')} note={note} className="signs faults">
+      {answer.ok ? (
+        // The output of `diagnose` is the engine's Diagnosis, held to its schema by the calculation's tests.
+        <Answer evidence={evidence} diagnosis={answer.output as unknown as Diagnosis} />
+      ) : (
+        <p className="book">{say('fault.not-told')}</p>
+      )}
+      {done.length > 0 && (
+        <details>
+          <summary>{say('test.done')}</summary>
+          {[...new Set(done)].map((test) => (
+            <div key={test}>
+              <p className="book">{textOf(`test.${test}`)}</p>
+              <TestChoice test={test} />
+            </div>
+          ))}
+        </details>
+      )}
+    </SideHead>
+  )
+}
