@@ -15,6 +15,7 @@ export const appTakeInWords = {
   'take-in.foot': '{leg}, {role}: foot fastener',
   'take-in.role.spring': 'spring',
   'take-in.role.damper': 'damper',
+  'take-in.role.both': 'spring and damper',
   'take-in.fixing.nut-on-shaft': 'nut on the shaft',
   'take-in.fixing.bolt-behind-knob': 'bolt behind the knob',
   'take-in.fixing.hollow-bolt': 'hollow bolt',

@@ -1,10 +1,18 @@
 /** What the sheet says per leg for this plan, each with its source; what it lacks is asked right there. */
-import { type Leg, legs, neededValues, type Sheet, type SourcedNumber, type SourcedText, say } from '@legwork/trade'
+import {
+  type Leg,
+  legs,
+  neededValues,
+  placeOn,
+  type Sheet,
+  type SourcedNumber,
+  type SourcedText,
+  say,
+} from '@legwork/trade'
 import type { ReactNode } from 'react'
 import { SourceLine } from '../../figures/source-line.tsx'
 import { SideHead } from '../../ui/ledger.tsx'
 import { Shown } from './readings.tsx'
-import { sheetField } from './sheet-fields.ts'
 import { SheetFillIn } from './sheet-fill-in.tsx'
 import './plan.css'
 
@@ -58,7 +66,7 @@ export function SheetValues({
   frozen: boolean
 }) {
   const gaps = neededValues(services, sheet).filter((value) => !value.good)
-  const fields = gaps.flatMap((gap) => sheetField(sheet, gap.field) ?? [])
+  const fields = gaps.flatMap((gap) => placeOn(sheet, gap.field) ?? [])
   return (
     <SideHead
       place="above"
