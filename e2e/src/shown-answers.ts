@@ -59,7 +59,7 @@ function numbersIn(text: string): { value: number; last: number }[] {
 const otherUnits: Readonly<Record<string, number>> = { 'mm²': 1e-6 }
 
 /** A shown number in the unit of the answer; `told` is what the API says of it. */
-function inAnswer(value: number, unit: string, told: string | undefined): number {
+function inAnswer(value: number, unit: string, told: unknown): number {
   const other = otherUnits[unit]
   if (other !== undefined) return value * other
   // Hours are the one quantity of the contract that is not SI.

@@ -117,8 +117,18 @@ interface Question {
   seed?: number | undefined
 }
 
+/** Told while the draws go on, and at their end of every number that was drawn. */
+export interface DoubtWatch {
+  progress: (done: number, of: number) => void
+  drawn: (output: string, numbers: readonly number[]) => void
+}
+
 /** Draws the doubtful inputs and works the calculation out each time. */
-function work(one: Calculation, { input, outputs, draws = 10_000, seed = 1 }: Question): z.output<typeof answered> {
+function work(
+  one: Calculation,
+  { input, outputs, draws = 10_000, seed = 1 }: Question,
+  watch?: DoubtWatch,
+): z.output<typeof answered> {
   if (!(Number.isInteger(draws) && draws >= 100 && draws <= 100_000)) {
     refuse('draws', 'out-of-range', String(draws), 'a whole number from 100 to 100000', 'Ask for 10000.')
   }
@@ -155,6 +165,7 @@ function work(one: Calculation, { input, outputs, draws = 10_000, seed = 1 }: Qu
   const given = paths.map(() => [] as number[])
   let refused = 0
   for (let round = 0; round < draws; round += 1) {
+    if (round % 100 === 0) watch?.progress(round, draws)
     const values = doubts.map(({ doubt }) => drawOf(doubt, draw))
     doubts.forEach(({ path }, index) => {
       set(question, path, values[index] ?? 0)
@@ -189,6 +200,7 @@ function work(one: Calculation, { input, outputs, draws = 10_000, seed = 1 }: Qu
   const results: Record<string, DoubtOut> = {}
   outputs.forEach((output, index) => {
     const numbers = given[index] ?? []
+    watch?.drawn(output, numbers)
     const shares = doubts.map(
       ({ path }, which) => [textOf(path), firstOrderIndex(drawn[which] ?? [], numbers)] as const,
     )
@@ -200,7 +212,7 @@ function work(one: Calculation, { input, outputs, draws = 10_000, seed = 1 }: Qu
 }
 
 /** The calculation that carries doubt through any of the others. */
-export function doubtOver(others: Readonly<Record<string, Calculation>>): Calculation {
+export function doubtOver(others: Readonly<Record<string, Calculation>>, watch?: DoubtWatch): Calculation {
   return calculation({
     name: 'doubt',
     group: 'Doubt',
@@ -230,7 +242,7 @@ export function doubtOver(others: Readonly<Record<string, Calculation>>): Calcul
     },
     run(question) {
       const one = Object.hasOwn(others, question.calc) ? others[question.calc] : undefined
-      if (one) return work(one, question)
+      if (one) return work(one, question, watch)
       const allowed = Object.keys(others).join(', ')
       return refuse('calc', 'unknown-calculation', JSON.stringify(question.calc), allowed, 'Choose one of these.')
     },

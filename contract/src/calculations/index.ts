@@ -3,7 +3,7 @@ import { air } from './air.ts'
 import { type Answer, type Calculation, runChecked } from './calculation.ts'
 import { coils } from './coils.ts'
 import { dampings } from './damping.ts'
-import { doubtOver } from './doubt.ts'
+import { type DoubtWatch, doubtOver } from './doubt.ts'
 import { faults } from './faults.ts'
 import { hoursRidden } from './hours.ts'
 import { leak } from './leak.ts'
@@ -18,6 +18,8 @@ import { torque } from './torque.ts'
 import { wear } from './wear.ts'
 
 export { type Answer, answerSchema, type Calculation, describeCalculation, type Group, groups } from './calculation.ts'
+export type { DoubtWatch } from './doubt.ts'
+export { at, doubtsIn, plain, stepsOf } from './doubtful-input.ts'
 export type { SchemaPart } from './units-of.ts'
 
 const all: readonly Calculation[] = [
@@ -51,4 +53,9 @@ export function runCalculation(name: string, input: unknown): Answer {
     ok: false,
     errors: [{ field: 'name', code: 'unknown-calculation', came: name, allowed, next: 'Choose one of them.' }],
   }
+}
+
+/** The calculation `doubt`, watched: it takes seconds where what it carries doubt through takes long. */
+export function runDoubt(input: unknown, watch: DoubtWatch): Answer {
+  return runChecked(doubtOver(byName, watch), input)
 }
