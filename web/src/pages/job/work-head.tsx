@@ -44,7 +44,7 @@ function Ruler({ index }: { index: number }) {
         width={width - 8}
         states={state.steps.map((one, at) => (at === index ? 'now' : one.complete ? 'done' : 'to-come'))}
         gates={gates}
-        label={shut ? `${where} ${say('work.gate-after', { n: shut.after })}` : where}
+        label={shut ? `${where}. ${say('work.gate-after', { n: shut.after })}` : where}
       />
     </div>
   )
