@@ -1,9 +1,11 @@
+import { pressSum } from './press-question.ts'
 import { fork, loads, oneSag, sagsOf, sliderSum } from './questions.ts'
 import { type Timing, timed } from './rounds.ts'
 
 export interface EngineTimings {
   readonly oneSag: Timing
   readonly slider: Timing
+  readonly press: Timing
 }
 
 /** A lever's way: 101 pressures within 20 % of the filled one, one after the other. */
@@ -18,7 +20,7 @@ function movedPressure(): () => number {
 /** What has a target; runs in Node and in a page alike. */
 export function engineTimings(): EngineTimings {
   const moved = movedPressure()
-  return { oneSag: timed(() => oneSag()), slider: timed(() => sliderSum(moved())) }
+  return { oneSag: timed(() => oneSag()), slider: timed(() => sliderSum(moved())), press: timed(pressSum) }
 }
 
 /** Whole batches of sags [µs a batch]. */

@@ -6,12 +6,14 @@ import { batchTimings, engineTimings } from './engine-timings.ts'
 import { lastMinute, machineLines } from './machine.ts'
 import { figures, growth, type Row } from './page.ts'
 import { askPeers, type PeerBatch } from './peers.ts'
+import { askPressPeer } from './press-peer.ts'
 import { fork, loads } from './questions.ts'
 import type { Timing } from './rounds.ts'
 
 const counts = [1000, 10_000, 100_000]
 const sagTarget = 2
 const sliderTarget = 300
+const pressTarget = 60_000
 const middle = 1
 
 function at<T>(all: readonly T[], index: number): T {
@@ -33,6 +35,7 @@ export async function bench(pageBundle: string): Promise<void> {
   const batches = batchTimings(counts)
   const browser = await inChromium(pageBundle)
   const peers = askPeers({ ...fork, batches: counts.map(loads) })
+  const press = askPressPeer()
   const ended = lastMinute()
   const difference = agreement(peers, counts)
   const count = at(counts, middle)
@@ -47,6 +50,8 @@ export async function bench(pageBundle: string): Promise<void> {
     { what: 'one of 10,000 sags, Node', ours, peer: newton },
     { what: 'set-up slider, Node', ours: node.slider, peer: slider, target: sliderTarget },
     { what: 'set-up slider, Chromium', ours: browser.timings.slider, peer: slider, target: sliderTarget },
+    { what: 'press test, Node', ours: node.press, peer: press, target: pressTarget },
+    { what: 'press test, Chromium', ours: browser.timings.press, peer: press, target: pressTarget },
   ]
   const { python, numpy, scipy } = peers.versions
   const lines = [
@@ -77,6 +82,8 @@ export async function bench(pageBundle: string): Promise<void> {
     '- _Set-up slider_: slow curve of 61 points, sag with its band of 40 N friction, fast curve of 61 points from that sag',
     '  (exponent 1.3), pressure for the wanted sag, force at the end. Ours moves over 101 pressures and also gives rates and',
     '  the pressures of every chamber at each point; the peer works out forces alone, at one pressure.',
+    '- _Press test_: all six hypotheses of U01 pressed at full and half pressure, twelve stops each, with bands and verdict.',
+    '  The peer fits the same hypotheses by least squares from one start each and leaves the bands out.',
     '',
     '## Growth with the number of sags',
     '',

@@ -120,7 +120,7 @@ class Case:
             constant += log(2 * pi) + 2 * log(self.sd_of(name))
         return squares + constant + (0 if name == "as-sheet" else log(self.n))
 
-    def fit(self, name, bounds):
+    def fit(self, name, bounds, starts=(0.02, 0.3, 0.6, 0.9), tight=1e-13):
         """Parameters: [scale (not for a coil)], friction, [value (not for as-sheet and pressure-off)]."""
         has_value = bounds is not None and name != "pressure-off"
         scales = [] if self.coil else [0.05 if name != "pressure-off" else bounds[0]]
@@ -133,11 +133,11 @@ class Case:
             return self.residuals(scale, friction, name, bounds[0] + value * size if has_value else 0.0)
 
         best = None
-        for start in ([0.02, 0.3, 0.6, 0.9] if has_value else [0.0]):
+        for start in (starts if has_value else [0.0]):
             first = ([] if self.coil else [1.0]) + [20.0] + ([start] if has_value else [])
             low = scales + [0.0] + ([0.0] if has_value else [])
             high = tops + [np.inf] + ([1.0] if has_value else [])
-            found = least_squares(squares, first, bounds=(low, high), x_scale="jac", xtol=1e-13, ftol=1e-13, gtol=1e-13,
+            found = least_squares(squares, first, bounds=(low, high), x_scale="jac", xtol=tight, ftol=tight, gtol=tight,
                                   max_nfev=400)
             if best is None or found.cost < best.cost:
                 best = found
@@ -210,4 +210,5 @@ def answer(case):
     return fits
 
 
-json.dump([answer(case) for case in json.load(sys.stdin)], sys.stdout)
+if __name__ == "__main__":
+    json.dump([answer(case) for case in json.load(sys.stdin)], sys.stdout)
