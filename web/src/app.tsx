@@ -17,7 +17,7 @@ import { StartPage } from './pages/start.tsx'
 const job = () => import('./pages/job/index.ts')
 const calculations = () => import('./pages/calculations/index.ts')
 const units = () => import('./pages/units.tsx')
-const sheets = () => import('./pages/sheets.tsx')
+const sheets = () => import('./pages/sheets/index.ts')
 const JobPage = lazy(() => job().then((part) => ({ default: part.JobPage })))
 const TakeInPage = lazy(() => job().then((part) => ({ default: part.TakeInPage })))
 const CalculationsPage = lazy(() => calculations().then((part) => ({ default: part.CalculationsPage })))
@@ -26,6 +26,7 @@ const UnitsPage = lazy(() => units().then((part) => ({ default: part.UnitsPage }
 const UnitPage = lazy(() => units().then((part) => ({ default: part.UnitPage })))
 const SheetsPage = lazy(() => sheets().then((part) => ({ default: part.SheetsPage })))
 const SheetPage = lazy(() => sheets().then((part) => ({ default: part.SheetPage })))
+const ReadInPage = lazy(() => sheets().then((part) => ({ default: part.ReadInPage })))
 const RidersPage = lazy(() => import('./pages/riders.tsx').then((part) => ({ default: part.RidersPage })))
 const SearchPage = lazy(() => import('./pages/search.tsx').then((part) => ({ default: part.SearchPage })))
 const HandsPage = lazy(() => import('./pages/hands.tsx').then((part) => ({ default: part.HandsPage })))
@@ -59,6 +60,7 @@ function Pages() {
         <Route path="/units/:id">{({ id }) => <UnitPage id={id} />}</Route>
         <Route path="/riders" component={RidersPage} />
         <Route path="/sheets" component={SheetsPage} />
+        <Route path="/sheets/read-in" component={ReadInPage} />
         <Route path="/sheets/:id">{({ id }) => <SheetPage id={id} />}</Route>
         <Route path="/calculations" component={CalculationsPage} />
         <Route path="/calculations/:name">{({ name }) => <CalculationPage name={name} />}</Route>

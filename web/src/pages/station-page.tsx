@@ -4,6 +4,7 @@ import { useState } from 'react'
 import { api, Refused } from '../api/client.ts'
 import { useStation, useStationStatus } from '../offline/hooks.tsx'
 import { leaveWorkshop } from '../offline/joining.ts'
+import { saveFile } from '../offline/save-file.ts'
 import type { Station } from '../offline/station.ts'
 import { readInFile, unsentFileOf } from '../offline/unsent-file.ts'
 import { Button } from '../ui/button.tsx'
@@ -12,15 +13,6 @@ import { SideHead } from '../ui/ledger.tsx'
 import { ShopFrame } from './shop-frame.tsx'
 import { chooseTheme, chosenTheme, type Theme } from './theme.ts'
 import './station-page.css'
-
-function saveFile(name: string, text: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
-  const link = document.createElement('a')
-  link.href = url
-  link.download = name
-  link.click()
-  URL.revokeObjectURL(url)
-}
 
 async function saveUnsent(station: Station): Promise<void> {
   const { store, workshop, id } = station

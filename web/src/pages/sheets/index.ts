@@ -1,0 +1,3 @@
+export { ReadInPage } from './read-in-page.tsx'
+export { SheetPage } from './sheet-page.tsx'
+export { SheetsPage } from './sheets-page.tsx'
