@@ -73,6 +73,17 @@ export const appCalculationWords = {
   'calc.table': 'The same as a table',
   'calc.rows-more': 'Show all {n} rows',
 
+  'calc.doubt.about': '± u',
+  'calc.doubt.between': 'from – to',
+  'calc.doubt.exact': 'exact',
+  'calc.doubt.give': 'Give its doubt',
+  'calc.doubt.how': 'Its doubt',
+  'calc.doubt.intro': 'Give the doubt of what you are not sure of: ± one standard uncertainty, or from – to.',
+  'calc.doubt.none': 'Choose at least one.',
+  'calc.doubt.drawing': 'Drawing, {percent} % done.',
+  'calc.doubt.stop': 'Stop',
+  'calc.doubt.stopped': 'Stopped before the end: nothing is worked out.',
+
   'calc.choice.air': 'Air',
   'calc.choice.coil': 'Coil',
   'calc.choice.port': 'Through a port',

@@ -7,6 +7,7 @@ import type { AnswerLine } from './answer-lines.ts'
 import { AnswerNumber, AnswerRange, readIn } from './answer-number.tsx'
 import { type Path, pathText } from './draft.ts'
 import { AnswerName, ChoiceName } from './names.tsx'
+import './answer.css'
 
 const rowsAtOnce = 12
 

@@ -3,12 +3,14 @@ import { say } from '@legwork/trade'
 import { type ReactNode, useState } from 'react'
 import { Button } from '../../ui/button.tsx'
 import { Choice } from '../../ui/choice.tsx'
+import { DoubtfulLine } from './doubtful-line.tsx'
 import { isRecord, type Path, pathText } from './draft.ts'
 import { isRefusedWithin, useForm, usePlace } from './form-state.tsx'
 import { JsonLines, NumberLine, QuantityLine, TextLine, WordChoice, YesNo } from './leaves.tsx'
 import { ListField, PlacesField } from './lists.tsx'
 import { ChoiceName, FieldName, fieldText, WayName } from './names.tsx'
 import { blank, type FormField, formOf, type GroupShape, type Shape } from './shape.ts'
+import './fields.css'
 
 export interface PartProps {
   shape: Shape
@@ -20,9 +22,14 @@ export interface PartProps {
 
 /** A field of any shape. */
 export function Part({ shape, ...place }: PartProps) {
+  const { withDoubt } = useForm()
   switch (shape.is) {
     case 'quantity':
-      return <QuantityLine {...place} kind={shape.kind} counts={shape.counts} />
+      return withDoubt ? (
+        <DoubtfulLine {...place} kind={shape.kind} counts={shape.counts} />
+      ) : (
+        <QuantityLine {...place} kind={shape.kind} counts={shape.counts} />
+      )
     case 'number':
       return <NumberLine {...place} unit={shape.unit} />
     case 'text':

@@ -25,7 +25,9 @@ function nearest(path: Path): { name: string; owner: string | null } {
 
 function keysOf(where: 'field' | 'out', calc: string, path: Path): string[] {
   const { name, owner } = nearest(path)
-  return [`calc.${where}.${owner ?? calc}.${name}`, `calc.${where}.${name}`]
+  // What `doubt` carries doubt through stands in its `input`.
+  const whose = owner === null || owner === 'input' ? calc : owner
+  return [`calc.${where}.${whose}.${name}`, `calc.${where}.${name}`]
 }
 
 /** The text of a name, for a label that is spoken. */

@@ -5,7 +5,6 @@ import {
   type Calculation,
   calculations,
   describeCalculation,
-  runCalculation,
 } from '@legwork/contract/calculations/index.ts'
 import { say } from '@legwork/trade'
 import { type FormEvent, useEffect, useMemo, useState } from 'react'
@@ -16,11 +15,13 @@ import { linesOf } from './answer-lines.ts'
 import { AsJson } from './as-json.tsx'
 import { CopyButton } from './copy-button.tsx'
 import { Docs } from './docs.tsx'
+import { DoubtFields } from './doubt-fields.tsx'
 import { inputOf, isRecord, type Path, withValue } from './draft.ts'
 import { Group } from './fields.tsx'
 import { FormProvider } from './form-state.tsx'
 import { Refused } from './refused.tsx'
 import { shapeOf } from './shape.ts'
+import { type Answering, useAnswer } from './use-answer.ts'
 import { useAsked } from './use-asked.ts'
 import { useStickyTop } from './use-sticky-top.ts'
 import './page.css'
@@ -45,7 +46,8 @@ function Worked({ one }: { one: Calculation }) {
   /** What was written since the question in the address was asked; another address brings its own. */
   const [held, setHeld] = useState<{ since: string; draft: unknown } | null>(null)
   const draft = held?.since === asked.text ? held.draft : (asked.input ?? one.example)
-  const answer = useMemo(() => (asked.input ? runCalculation(one.name, asked.input) : null), [one, asked])
+  const answering = useAnswer(one.name, asked)
+  const { answer } = answering
   const [answerPlace, stickyTop] = useStickyTop<HTMLElement>()
   const [pressed, setPressed] = useState(0)
   useEffect(() => {
@@ -99,7 +101,7 @@ function Worked({ one }: { one: Calculation }) {
         <section ref={answerPlace} className="calc-answer" style={{ top: stickyTop }} aria-label={say('calc.output')}>
           <h2>{say('calc.output')}</h2>
           <div role="status">
-            <Outcome one={one} answer={answer} isChanged={isChanged} />
+            <Outcome one={one} answering={answering} isChanged={isChanged} />
           </div>
           {answer?.ok && (asked.isShort ? <Share /> : <p className="book">{say('calc.link.long')}</p>)}
           <Docs one={one} assumptions={answer?.ok ? sentences(answer.output.assumptions) : []} />
@@ -131,12 +133,26 @@ function Fields({ one, draft, onChange, answer }: FieldsProps) {
     change: (path: Path, value: unknown) => onChange(withValue(draft, path, value)),
     refusals: answer && !answer.ok ? answer.errors : [],
   }
+  if (one.name === 'doubt')
+    return (
+      <FormProvider state={state}>
+        <DoubtFields />
+      </FormProvider>
+    )
   return <FormProvider state={state}>{shape.is === 'group' && <Group shape={shape} path={[]} />}</FormProvider>
 }
 
-function Outcome({ one, answer, isChanged }: { one: Calculation; answer: Answered | null; isChanged: boolean }) {
+interface OutcomeProps {
+  one: Calculation
+  answering: Answering
+  isChanged: boolean
+}
+
+function Outcome({ one, answering, isChanged }: OutcomeProps) {
+  const { answer, progress, stop, isStopped } = answering
   const told = useMemo(() => answerSchema(one), [one])
-  if (!answer) return <p className="book">{say('calc.not-yet')}</p>
+  if (progress !== null) return <Drawing share={progress} onStop={stop} />
+  if (!answer) return <p className="book">{say(isStopped ? 'calc.doubt.stopped' : 'calc.not-yet')}</p>
   if (!answer.ok)
     return isChanged ? (
       <p className="book">{say('calc.not-yet')}</p>
@@ -148,6 +164,19 @@ function Outcome({ one, answer, isChanged }: { one: Calculation; answer: Answere
     <div className={isChanged ? 'calc-stale' : undefined} data-answered={isChanged ? 'before' : 'now'}>
       {isChanged && <p className="calc-changed">{say('calc.changed')}</p>}
       <Answer calc={one.name} lines={linesOf(output, told)} />
+    </div>
+  )
+}
+
+/** How far the draws are, and a way to stop them. */
+function Drawing({ share, onStop }: { share: number; onStop: () => void }) {
+  return (
+    <div className="calc-drawing">
+      <p>{say('calc.doubt.drawing', { percent: Math.round(share * 100) })}</p>
+      <progress value={share} max={1} aria-label={say('calc.doubt.drawing', { percent: '' })} />
+      <Button kind="second" size="row" onPress={onStop}>
+        {say('calc.doubt.stop')}
+      </Button>
     </div>
   )
 }
