@@ -30,6 +30,11 @@ const fork: engine.AirSpring = {
 }
 const coil: engine.CoilSpring = { kind: 'coil', rate: 9000, preload: 0.002, stroke: 0.15 }
 const room = 293.15
+const pressReadings = [
+  { stroke: 0.03, pressing: 320, releasing: 290 },
+  { stroke: 0.06, pressing: 480, releasing: 450 },
+  { stroke: 0.09, pressing: 750, releasing: 720 },
+]
 const at = { pressure: 600_000, ambient: 101_325, load: 450 }
 
 const cases: readonly [string, (question: never) => unknown, object][] = [
@@ -113,6 +118,44 @@ const cases: readonly [string, (question: never) => unknown, object][] = [
     ([s, q]: [engine.Spring, engine.CalibrateQuestion]) => engine.calibrate(s, q),
     [{ ...coilless() }, { points: [{ pressure: 678_034, load: 351, stroke: 0.03, u: 10 }], ambient: 101_325 }],
   ],
+  [
+    'pressTest',
+    ([s, q]: [engine.Spring, engine.PressQuestion]) => engine.pressTest(s, q),
+    [
+      coilless(),
+      {
+        presses: [{ pressure: 600_000, readings: pressReadings }],
+        forceSd: 4,
+        strokeSd: 0.0007,
+        gaugeSd: 0.02,
+        ambient: 101_325,
+      },
+    ],
+  ],
+  [
+    'holdFriction',
+    ([s, q]: [engine.Spring, engine.HoldQuestion]) => engine.holdFriction(s, q),
+    [coilless(), { pressure: 600_000, strokes: [0.03, 0.06], hold: 20, ambient: 101_325 }],
+  ],
+  [
+    'clearance',
+    engine.clearance,
+    {
+      stanchion: [
+        [0.035, 0.03501],
+        [0.035, 0.035],
+      ],
+      bushing: [
+        [0.0351, 0.0351],
+        [0.0351, 0.0351],
+      ],
+      uStanchion: 3e-6,
+      uBushing: 6e-6,
+      limit: { watch: 0.00012, fail: 0.0002 },
+    },
+  ],
+  ['rock', engine.rock, { rock: 0.0005, a: 0.23, b: 0.115, share: 1 }],
+  ['fitIso286', engine.fitIso286, { size: 0.035, hole: 'H7', shaft: 'g6' }],
   [
     'movingTime',
     ([points, rules]: [engine.TrackPoint[], engine.TrackRules]) => engine.movingTime(points, rules),

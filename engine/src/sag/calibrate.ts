@@ -1,4 +1,4 @@
-import { brent } from '../numerics/brent.ts'
+import { levenbergMarquardt } from '../numerics/levenberg-marquardt.ts'
 import type { Metre, Newton, Pascal } from '../quantities/si.ts'
 import { ambientWithin, refuseOne, stopAt, within } from '../refusal/found.ts'
 import { prepareSpring } from '../spring/prepare-spring.ts'
@@ -29,7 +29,7 @@ export interface Calibration {
 
 /**
  * Fits one doubtful dimension to measured points: least squares of (F(stroke) − load)/u; band ±1.645·u(value) through
- * the slopes, u(value)² = 1/Σ(∂F/∂value/u)².
+ * the slopes, u(value)² = (JᵀJ)⁻¹ = 1/Σ(∂F/∂value/u)².
  *
  * @param spring    an air spring with a port
  * @param question  1 … 1000 points: gauge pressure [Pa], load [N], stroke [m], u [N]; which dimension
@@ -78,20 +78,24 @@ export function calibrate(spring: Spring, question: CalibrateQuestion): Calibrat
     const tried: AirSpring = { ...spring, [fit]: value }
     return prepareSpring(tried, point.pressure, { ambient }).force(point.stroke)
   }
-  const given = fit === 'negativeVolume' ? (spring.negativeVolume ?? 3e-5) : spring.stroke
-  const low = fit === 'negativeVolume' ? Math.max(1e-7, given / 10) : 0
-  const high = fit === 'negativeVolume' ? Math.min(0.01, given * 10) : spring.stroke / 3
-  const small = (high - low) * 1e-5
-  const slope = (value: number, point: MeasuredPoint) => {
-    const left = Math.max(low, value - small)
-    const right = Math.min(high, value + small)
-    return (modelled(right, point) - modelled(left, point)) / (right - left)
-  }
-  const gradient = (value: number) =>
-    points.reduce((sum, p) => sum + ((modelled(value, p) - p.load) * slope(value, p)) / (p.u ?? 10) ** 2, 0)
-  const value = brent(gradient, low, high, (high - low) * 1e-12)
-  const weight = value === null ? 0 : points.reduce((sum, p) => sum + (slope(value, p) / (p.u ?? 10)) ** 2, 0)
-  if (value === null || !(weight > 0)) {
+  const sheet = fit === 'negativeVolume' ? (spring.negativeVolume ?? 3e-5) : (spring.equalisingStroke ?? 0)
+  const low = fit === 'negativeVolume' ? Math.max(1e-7, sheet / 10) : 0
+  const high = fit === 'negativeVolume' ? Math.min(0.01, sheet * 10) : spring.stroke / 3
+  // In shares of the largest value, so that a volume and a stroke are searched alike.
+  const fitted = levenbergMarquardt({
+    residuals: ([share = Number.NaN], out) => {
+      out.set(points.map((point) => (modelled(share * high, point) - point.load) / (point.u ?? 10)))
+    },
+    count: points.length,
+    start: [Math.min(Math.max(sheet / high, 0.02), 0.98)],
+    lower: [low / high],
+    upper: [1],
+  })
+  const [share = Number.NaN] = fitted.parameters
+  const variance = fitted.covariance?.[0]?.[0]
+  const value = share * high
+  // At an end of what is searched the best fit lies beyond it.
+  if (!fitted.converged || variance === undefined || !(value > low && share < 1)) {
     const allowed = `points that a ${fit} between a tenth of and ten times the sheet's fits`
     return refuseOne(
       'points',
@@ -101,7 +105,7 @@ export function calibrate(spring: Spring, question: CalibrateQuestion): Calibrat
       'Check pressure, load and stroke; measure at a third of the stroke.',
     )
   }
-  const half = 1.645 / Math.sqrt(weight)
+  const half = 1.645 * Math.sqrt(variance) * high
   const residual = Math.sqrt(points.reduce((sum, p) => sum + (modelled(value, p) - p.load) ** 2, 0) / points.length)
   return { value, band: [value - half, value + half], residual }
 }
