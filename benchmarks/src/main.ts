@@ -3,12 +3,14 @@ import { writeFileSync } from 'node:fs'
 import { agreement } from './agreement.ts'
 import { inChromium } from './chromium.ts'
 import { batchTimings, engineTimings } from './engine-timings.ts'
+import { frameTable, frameWords } from './frame-page.ts'
 import { lastMinute, machineLines } from './machine.ts'
 import { figures, growth, type Row } from './page.ts'
 import { askPeers, type PeerBatch } from './peers.ts'
 import { askPressPeer } from './press-peer.ts'
 import { fork, loads } from './questions.ts'
 import type { Timing } from './rounds.ts'
+import { sliderFrames } from './slider-frames.ts'
 
 const counts = [1000, 10_000, 100_000]
 const sagTarget = 2
@@ -36,6 +38,7 @@ export async function bench(pageBundle: string): Promise<void> {
   const browser = await inChromium(pageBundle)
   const peers = askPeers({ ...fork, batches: counts.map(loads) })
   const press = askPressPeer()
+  const frames = await sliderFrames()
   const ended = lastMinute()
   const difference = agreement(peers, counts)
   const count = at(counts, middle)
@@ -84,6 +87,12 @@ export async function bench(pageBundle: string): Promise<void> {
     '  the pressures of every chamber at each point; the peer works out forces alone, at one pressure.',
     '- _Press test_: all six hypotheses of U01 pressed at full and half pressure, twelve stops each, with bands and verdict.',
     '  The peer fits the same hypotheses by least squares from one start each and leaves the bands out.',
+    '',
+    '## Finger to frame',
+    '',
+    ...frameTable(frames),
+    '',
+    ...frameWords,
     '',
     '## Growth with the number of sags',
     '',

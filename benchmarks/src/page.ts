@@ -34,7 +34,7 @@ function target(ours: number, wanted: number | undefined): string {
   return `≤ ${time(wanted)}: ${ours <= wanted ? 'met' : 'missed'}`
 }
 
-function table(cells: readonly string[][]): string[] {
+export function table(cells: readonly string[][]): string[] {
   const widths = (cells[0] ?? []).map((_, column) => Math.max(...cells.map((row) => row[column]?.length ?? 0)))
   const line = (row: readonly string[]) =>
     `| ${row.map((cell, column) => cell.padEnd(widths[column] ?? 0)).join(' | ')} |`

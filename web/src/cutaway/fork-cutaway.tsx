@@ -1,5 +1,5 @@
 /** The section drawing of a fork: named shapes as SVG, laid down, crown right, hatched after ISO 128. */
-import { memo, useId, useMemo } from 'react'
+import { memo, useId } from 'react'
 import { px } from '../charts/number-text.ts'
 import { type Balloon, Balloons, balloonRoom } from './balloons.tsx'
 import { type CalloutPart, type CalloutPlace, calloutPlaces, wordsAcross } from './callout-places.ts'
@@ -7,7 +7,7 @@ import { legGap } from './chassis.ts'
 import { axisOf, DrawnShape, extentOf } from './drawn-shape.tsx'
 import type { ForkParameters, ForkTable } from './fork-parameters.ts'
 import { type ForkView, forkShapes, ringFrom } from './fork-shapes.ts'
-import { forkStations } from './fork-stations.ts'
+import { type ForkStations, forkStations } from './fork-stations.ts'
 import { Hatchings } from './hatchings.tsx'
 import { type StrokeGrip, useStrokeHold } from './use-stroke-hold.ts'
 import './cutaway.css'
@@ -38,10 +38,18 @@ export interface ForkCutawayProps {
   balloons?: readonly Balloon[]
 }
 
+type Paper = ReturnType<typeof extentOf>
+const papers = new WeakMap<ForkStations, Partial<Record<ForkView, Paper>>>()
+
 /** What a table's drawing takes up: the same at every stroke, so that the paper stands still under the fork. */
-function paperOf(table: ForkTable, view: ForkView) {
+function paperOf(table: ForkTable, view: ForkView): Paper {
+  const stations = forkStations(table)
+  const before = papers.get(stations)?.[view]
+  if (before) return before
   const still = { ...table, stroke: 0, pressures: { positive: 0, negative: 0, left: 0, right: 0 }, ring: 0 }
-  return extentOf(forkShapes(still, view), view === 'both-legs')
+  const paper = extentOf(forkShapes(still, view), view === 'both-legs')
+  papers.set(stations, { ...papers.get(stations), [view]: paper })
+  return paper
 }
 
 /** Where strokes 0 and full stand in the width of the drawing (0 … 1): a chart under it takes them for its axis. */
@@ -100,11 +108,7 @@ function CalloutWords({ callout, left, top }: { callout: Callout; left: string; 
 export function ForkCutaway({ fork, view = 'both-legs', label, words, grip, balloons }: ForkCutawayProps) {
   const id = useId()
   const both = view === 'both-legs'
-  const { stanchion, travel, spring, legs, bushingsApart } = fork
-  const paper = useMemo(
-    () => paperOf({ stanchion, travel, spring, legs, ...(bushingsApart ? { bushingsApart } : {}) }, view),
-    [stanchion, travel, spring, legs, bushingsApart, view],
-  )
+  const paper = paperOf(fork, view)
   const { x, y, width, height } = paper
   const hold = useStrokeHold(grip, fork.stroke)
   const places: readonly CalloutPlace[] = words && both ? calloutPlaces(fork) : []

@@ -42,25 +42,29 @@ const drawn = {
 
 const damperRod = (rod: number) => (rod > 0 ? (rod * 1e3) / 2 : 4)
 
-const known = new WeakMap<ForkTable['spring'], { fork: ForkTable; stations: ForkStations }>()
+/** The newest first; a what-if and the setting it is held against, and a few before them. */
+const found: { key: string; stations: ForkStations }[] = []
+const kept = 6
+
+/** Everything that the stations hang on: neither spacers nor oil nor pressures are among it. */
+function keyOf({ stanchion, travel, spring, legs, bushingsApart }: ForkTable): string {
+  const own = spring.kind === 'air' ? [spring.positiveShaft, spring.positiveVolume, spring.negative] : []
+  const { left, right } = legs
+  const rooms = [left.volume, left.rod, right.volume, right.rod]
+  return JSON.stringify([stanchion, travel, spring.kind, spring.bore, spring.shaft, own, rooms, bushingsApart])
+}
 
 /**
  * Lengths that are chosen so that every chamber, turned about its axis, holds the volume of the table. They don't hang on
  * the stroke: while it is moved, the same table's are found once.
  */
 export function forkStations(fork: ForkTable): ForkStations {
-  const before = known.get(fork.spring)
-  const { stanchion, travel, legs } = fork
-  if (
-    before &&
-    before.fork.stanchion === stanchion &&
-    before.fork.travel === travel &&
-    before.fork.legs === legs &&
-    before.fork.bushingsApart === fork.bushingsApart
-  )
-    return before.stations
+  const key = keyOf(fork)
+  const before = found.find((one) => one.key === key)
+  if (before) return before.stations
   const stations = foundStations(fork)
-  known.set(fork.spring, { fork, stations })
+  found.unshift({ key, stations })
+  found.length = Math.min(found.length, kept)
   return stations
 }
 

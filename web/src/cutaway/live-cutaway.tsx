@@ -1,6 +1,6 @@
 /** The section of a unit, alive: moved by the finger, the keys or the rule under it, or by itself in one slow press. */
 import { say } from '@legwork/trade'
-import { type ReactNode, useMemo } from 'react'
+import type { ReactNode } from 'react'
 import { useQuantityWords } from '../figures/quantity-words.ts'
 import { measureFor, shown } from '../figures/shown.ts'
 import { useMeasures } from '../figures/world.tsx'
@@ -69,11 +69,8 @@ export function LiveCutaway(props: LiveCutawayProps) {
   const { fork, fullStroke, onStroke, view = 'both-legs', rule = true } = props
   const text = useQuantityWords()
   const wordsOf = useCutawayWords()
-  const { stanchion, travel, spring, legs, bushingsApart } = fork
-  const axis = useMemo(
-    () => strokeAxisOf({ stanchion, travel, spring, legs, ...(bushingsApart ? { bushingsApart } : {}) }, view),
-    [stanchion, travel, spring, legs, bushingsApart, view],
-  )
+  const { travel } = fork
+  const axis = strokeAxisOf(fork, view)
   const { playing, toggle } = useSlowStroke(fork.stroke, fullStroke, onStroke)
   const words = view === 'both-legs' ? wordsOf(fork) : null
   const says = say('cutaway.at', { stroke: text(fork.stroke, 'length'), travel: text(travel, 'length') })
