@@ -17,7 +17,8 @@ export const wear = [
     summary: 'Clearance between bushing and stanchion with its band, ovality and taper, judged against a limit.',
     formula: 'clearance = mean bushing − mean stanchion at each height; band ±1.645·√(uStanchion² + uBushing²)',
     sources: ['Difference of two measured sizes; JCGM 100:2008 5.1.2'],
-    range: 'Diameters at two heights, upper then lower, in two or more directions; larger is worse.',
+    range:
+      'Diameters at two heights, upper then lower, in two or more directions. Larger is worse; a limit may be the most of an ISO 286 fit.',
     input: z.strictObject({
       stanchion: diameters,
       bushing: diameters,
