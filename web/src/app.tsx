@@ -18,6 +18,7 @@ const job = () => import('./pages/job/index.ts')
 const calculations = () => import('./pages/calculations/index.ts')
 const units = () => import('./pages/units.tsx')
 const sheets = () => import('./pages/sheets/index.ts')
+const instruments = () => import('./pages/instruments/index.ts')
 const JobPage = lazy(() => job().then((part) => ({ default: part.JobPage })))
 const TakeInPage = lazy(() => job().then((part) => ({ default: part.TakeInPage })))
 const CalculationsPage = lazy(() => calculations().then((part) => ({ default: part.CalculationsPage })))
@@ -27,6 +28,9 @@ const UnitPage = lazy(() => units().then((part) => ({ default: part.UnitPage }))
 const SheetsPage = lazy(() => sheets().then((part) => ({ default: part.SheetsPage })))
 const SheetPage = lazy(() => sheets().then((part) => ({ default: part.SheetPage })))
 const ReadInPage = lazy(() => sheets().then((part) => ({ default: part.ReadInPage })))
+const InstrumentsPage = lazy(() => instruments().then((part) => ({ default: part.InstrumentsPage })))
+const InstrumentPage = lazy(() => instruments().then((part) => ({ default: part.InstrumentPage })))
+const NewInstrumentPage = lazy(() => instruments().then((part) => ({ default: part.NewInstrumentPage })))
 const RidersPage = lazy(() => import('./pages/riders.tsx').then((part) => ({ default: part.RidersPage })))
 const SearchPage = lazy(() => import('./pages/search.tsx').then((part) => ({ default: part.SearchPage })))
 const HandsPage = lazy(() => import('./pages/hands.tsx').then((part) => ({ default: part.HandsPage })))
@@ -62,6 +66,9 @@ function Pages() {
         <Route path="/sheets" component={SheetsPage} />
         <Route path="/sheets/read-in" component={ReadInPage} />
         <Route path="/sheets/:id">{({ id }) => <SheetPage id={id} />}</Route>
+        <Route path="/instruments" component={InstrumentsPage} />
+        <Route path="/instruments/new" component={NewInstrumentPage} />
+        <Route path="/instruments/:id">{({ id }) => <InstrumentPage id={id} />}</Route>
         <Route path="/calculations" component={CalculationsPage} />
         <Route path="/calculations/:name">{({ name }) => <CalculationPage name={name} />}</Route>
         <Route path="/search" component={SearchPage} />

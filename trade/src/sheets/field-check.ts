@@ -22,9 +22,15 @@ export function cameAs(value: unknown): string {
 /** Collects refusals while an unknown value is read. */
 export class FieldCheck {
   readonly problems: FieldProblem[] = []
+  readonly #of: string
 
-  refuse(field: string, code: string, value: unknown, allowed: string, next = 'Correct it on the sheet.'): void {
-    this.problems.push({ field, code: `sheet.${code}`, came: cameAs(value), allowed, next })
+  /** @param of  what is checked: the first word of every code */
+  constructor(of = 'sheet') {
+    this.#of = of
+  }
+
+  refuse(field: string, code: string, value: unknown, allowed: string, next = 'Correct it.'): void {
+    this.problems.push({ field, code: `${this.#of}.${code}`, came: cameAs(value), allowed, next })
   }
 
   /** An object with exactly these names; what is unknown is refused by name. */

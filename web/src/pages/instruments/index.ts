@@ -1,0 +1,2 @@
+export { InstrumentPage, NewInstrumentPage } from './instrument-page.tsx'
+export { InstrumentsPage } from './instruments-page.tsx'
