@@ -49,7 +49,7 @@ export const entryBodies: { [K in EntryKind]: z.ZodType<EntryBodies[K]> } = {
     found: digest.nullable(),
   }),
   'sign-noted': z.strictObject({
-    sign: z.string().regex(/^S\d{2}$/),
+    sign: z.string().regex(/^[ST]\d{2}$/),
     state: z.enum(['present', 'absent', 'unknown']),
     by: z.enum(['said', 'seen']),
   }),
@@ -59,14 +59,20 @@ export const entryBodies: { [K in EntryKind]: z.ZodType<EntryBodies[K]> } = {
     phase: z.enum(['received', 'during', 'done']),
     reading,
   }),
-  'plan-agreed': z.strictObject({
-    services: z.array(z.string()).min(1),
-    sheet: z.strictObject({ id, revision: z.string().min(1) }),
-    steps: z.array(plannedStep),
-    answer: z.enum(['yes', 'no', 'partly']),
-    declined: z.array(z.string()),
-    answeredBy: z.enum(['rider', 'workshop']),
-  }),
+  'plan-agreed': z
+    .strictObject({
+      /** Empty where the answer is no. */
+      services: z.array(z.string()),
+      sheet: z.strictObject({ id, revision: z.string().min(1) }),
+      steps: z.array(plannedStep),
+      answer: z.enum(['yes', 'no', 'partly']),
+      declined: z.array(z.string()),
+      answeredBy: z.enum(['rider', 'workshop']),
+    })
+    .refine((body) => body.services.length > 0 || body.answer === 'no', {
+      path: ['services'],
+      error: 'at least one service, or the answer no',
+    }),
   'set-up-worked-out': z.strictObject({
     pressure,
     band: z.tuple([pressure, pressure]),

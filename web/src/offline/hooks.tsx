@@ -93,6 +93,13 @@ export function useHands(): { person: Person | null; setHands: (id: Id) => Promi
   }
 }
 
+/** Whether one person works here at home: no desk, no prices, nobody to hand over to. */
+export function useHome(): boolean {
+  const station = useStation()
+  useStoreVersion()
+  return station.store.memory.meta.workshop?.home ?? false
+}
+
 /** The newest revision of a sheet: the one its register wrote last. */
 export function currentSheet(lines: readonly RegisterEntry<'sheets'>[], id: Id): Sheet | null {
   const revisions = lines.filter(({ body }) => body.id === id)

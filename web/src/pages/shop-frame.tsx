@@ -1,7 +1,7 @@
 import { say } from '@legwork/trade'
 import { type ReactNode, useState } from 'react'
 import { Link } from 'wouter'
-import { useHands, useRegisters, useStation } from '../offline/hooks.tsx'
+import { useHands, useHome, useRegisters, useStation } from '../offline/hooks.tsx'
 import { Button } from '../ui/button.tsx'
 import { Dialog } from '../ui/dialog.tsx'
 import { Frame } from '../ui/frame.tsx'
@@ -21,10 +21,11 @@ function usePlaces(here: Place): EdgePlace[] {
     detail,
   })
   const count = (n: number) => <span translate="no">{n}</span>
+  const home = useHome()
   return [
     place('bench', '/', say('place.today')),
     place('units', '/units', count(units.length)),
-    place('riders', '/riders', count(riders.length)),
+    ...(home ? [] : [place('riders', '/riders', count(riders.length))]),
     place('sheets', '/sheets', count(new Set(sheets.map(({ id }) => id)).size)),
     place('calculations', '/calculations', null),
   ]
@@ -41,6 +42,7 @@ interface ShopFrameProps {
 export function ShopFrame({ place: here, title, children, actions }: ShopFrameProps) {
   const { person } = useHands()
   const { workshop } = useStation().store.memory.meta
+  const home = useHome()
   const places = usePlaces(here)
   const [open, setOpen] = useState(false)
   return (
@@ -49,13 +51,22 @@ export function ShopFrame({ place: here, title, children, actions }: ShopFramePr
       block={{
         home: { label: say('app.name'), href: '/' },
         cells: [
-          { label: say('place.workshop'), value: <span translate="no">{workshop?.name}</span>, grow: true },
-          { label: say('place.search.label'), value: say('place.search'), href: '/search', phone: 'show' },
           {
-            label: say('place.hands'),
-            value: person ? <span translate="no">{person.name}</span> : say('place.nobody'),
-            href: '/hands',
+            label: say(home ? 'place.home' : 'place.workshop'),
+            value: <span translate="no">{workshop?.name}</span>,
+            grow: true,
           },
+          { label: say('place.search.label'), value: say('place.search'), href: '/search', phone: 'show' },
+          // At home the hands are always the same.
+          ...(home
+            ? []
+            : [
+                {
+                  label: say('place.hands'),
+                  value: person ? <span translate="no">{person.name}</span> : say('place.nobody'),
+                  href: '/hands',
+                },
+              ]),
           { label: say('place.book'), value: <KeptOrSent />, href: '/station', phone: 'show' },
         ],
       }}

@@ -7,7 +7,6 @@ import { Logo } from '../marks/logo.tsx'
 import { joinWorkshop, openStation } from '../offline/joining.ts'
 import { Button } from '../ui/button.tsx'
 import { TextField } from '../ui/field.tsx'
-import { TickBox } from '../ui/tick-box.tsx'
 import { StartDrawing } from './start-drawing.tsx'
 import './start.css'
 
@@ -43,10 +42,10 @@ function useFirstAct() {
 
 type FirstAct = ReturnType<typeof useFirstAct>
 
-function StartForm({ first }: { first: FirstAct }) {
+/** At home the shop is the person's own bench: one name is enough. */
+function StartForm({ first, home }: { first: FirstAct; home: boolean }) {
   const [shop, setShop] = useState('')
   const [name, setName] = useState('')
-  const [home, setHome] = useState(false)
   const [hose, setHose] = useState<number | null>(null)
   const [low, setLow] = useState<number | null>(null)
   const [high, setHigh] = useState<number | null>(null)
@@ -55,7 +54,8 @@ function StartForm({ first }: { first: FirstAct }) {
 
   async function begin(): Promise<void> {
     const person = { name: name.trim(), initials: initialsOf(name), role: 'owner' as const, measures: plainMeasures }
-    const started = await api.startWorkshop({ name: shop.trim(), home, person })
+    const shopName = home ? say('start.home.shop', { name: name.trim() }) : shop.trim()
+    const started = await api.startWorkshop({ name: shopName, home, person })
     await joinWorkshop(started.workshop.id, started.person.id)
     const instruments: Instrument[] = []
     if (hose !== null)
@@ -94,14 +94,17 @@ function StartForm({ first }: { first: FirstAct }) {
       className="start-form"
       onSubmit={(event) => {
         event.preventDefault()
-        const complete = shop.trim() !== '' && name.trim() !== ''
+        const complete = (home || shop.trim() !== '') && name.trim() !== ''
         setMissing(!complete)
         if (complete) void first.act(begin)
       }}
     >
-      <TextField label={say('start.shop-name')} value={shop} onChange={setShop} autoComplete="organization" />
+      {home ? (
+        <p className="book">{say('start.home.detail')}</p>
+      ) : (
+        <TextField label={say('start.shop-name')} value={shop} onChange={setShop} autoComplete="organization" />
+      )}
       <TextField label={say('start.your-name')} value={name} onChange={setName} autoComplete="name" />
-      <TickBox label={say('start.home')} detail={say('start.home.detail')} ticked={home} onTick={setHome} />
       <QuantityInput
         label={say('start.pump')}
         hint={say('start.pump.hint')}
@@ -118,7 +121,7 @@ function StartForm({ first }: { first: FirstAct }) {
       </fieldset>
       {missing && (
         <p className="refusal" role="alert">
-          {say('start.needs-names')}
+          {say(home ? 'start.needs-name' : 'start.needs-names')}
         </p>
       )}
       <Button kind="main" type="submit" arrow="forward">
@@ -131,7 +134,7 @@ function StartForm({ first }: { first: FirstAct }) {
 /** The first page: two ways in, each one tap. */
 export function StartPage() {
   const first = useFirstAct()
-  const [form, setForm] = useState(false)
+  const [form, setForm] = useState<'shop' | 'home' | null>(null)
   const lookAround = () =>
     first.act(async () => {
       const { workshop } = await api.demo()
@@ -151,13 +154,13 @@ export function StartPage() {
         </p>
       )}
       {form ? (
-        <StartForm first={first} />
+        <StartForm first={first} home={form === 'home'} />
       ) : (
         <>
           <StartDrawing />
           <div className="ways">
             <div>
-              <Button kind="main" size="way" arrow="forward" onPress={() => setForm(true)}>
+              <Button kind="main" size="way" arrow="forward" onPress={() => setForm('shop')}>
                 {say('start.workshop')}
               </Button>
               <p className="book">{say('start.workshop.note')}</p>
@@ -168,6 +171,12 @@ export function StartPage() {
               </Button>
               <p className="book">{say('start.demo.note')}</p>
             </div>
+          </div>
+          <div className="at-home">
+            <Button kind="second" onPress={() => setForm('home')}>
+              {say('start.home')}
+            </Button>
+            <p className="book">{say('start.home.detail')}</p>
           </div>
         </>
       )}

@@ -10,7 +10,7 @@ import { useJobView, useWriting } from './job-view.tsx'
 import { Refused } from './refused.tsx'
 
 function CondemnForm({ part, onDone }: { part: ChassisPart; onDone: () => void }) {
-  const { keepText } = useJobView()
+  const { keepText, home } = useJobView()
   const { write, refusal } = useWriting()
   const [found, setFound] = useState('')
   const condemn = async () =>
@@ -25,7 +25,7 @@ function CondemnForm({ part, onDone }: { part: ChassisPart; onDone: () => void }
     >
       <TextField
         label={say('look.condemn.found')}
-        hint={say('look.condemn.note')}
+        hint={say(home ? 'look.condemn.note.home' : 'look.condemn.note')}
         value={found}
         onChange={setFound}
         lines={2}

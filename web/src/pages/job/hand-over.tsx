@@ -116,7 +116,7 @@ function Papers() {
 }
 
 function Received() {
-  const { state, keepText, text } = useJobView()
+  const { state, hands, home, keepText, text } = useJobView()
   const { write, refusal } = useWriting()
   const [name, setName] = useState('')
   const [initials, setInitials] = useState('')
@@ -124,7 +124,25 @@ function Received() {
   if (handedOver)
     return (
       <SideHead place="above" title={say('hand.done', { when: dayAndYear(handedOver.at) })}>
-        <p translate="no">{say('hand.done.to', { name: text(handedOver.receivedBy) ?? '–' })}</p>
+        {!home && <p translate="no">{say('hand.done.to', { name: text(handedOver.receivedBy) ?? '–' })}</p>}
+      </SideHead>
+    )
+  if (home)
+    return (
+      <SideHead place="above" title={say('hand.home')} note={say('hand.home.note')}>
+        <Button
+          kind="main"
+          arrow="forward"
+          onPress={() =>
+            void keepText(hands.name).then((receivedBy) => write('handed-over', { receivedBy, initials: null }))
+          }
+        >
+          {say('hand.home.act')}
+        </Button>
+        <Refused refusal={refusal} />
+        {state.next.blocked && state.next.chapter !== 'hand-over' && (
+          <p className="book">{sayMessage(state.next.blocked.because)}</p>
+        )}
       </SideHead>
     )
   const give = async () => {

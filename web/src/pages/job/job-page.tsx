@@ -2,7 +2,7 @@
 import { type Chapter, chapterOrder, type Sheet, type Stream, say, sayMessage } from '@legwork/trade'
 import { useMemo } from 'react'
 import { clock, day } from '../../figures/moment.ts'
-import { useHands, useJob, useNow, useRegisters, useStation, useWriteRegister } from '../../offline/hooks.tsx'
+import { useHands, useHome, useJob, useNow, useRegisters, useStation, useWriteRegister } from '../../offline/hooks.tsx'
 import { Button } from '../../ui/button.tsx'
 import { Frame } from '../../ui/frame.tsx'
 import type { EdgePlace } from '../../ui/thumb-edge.tsx'
@@ -40,6 +40,7 @@ function useView(stream: Stream): JobView | null {
   const { person } = useHands()
   const writeRegister = useWriteRegister()
   const station = useStation()
+  const home = useHome()
   return useMemo(() => {
     const { opened } = job.state
     if (!opened || !person) return null
@@ -50,7 +51,7 @@ function useView(stream: Stream): JobView | null {
       rider: registers.riders.find((one) => one.id === opened.rider) ?? null,
       bike: registers.bikes.find((one) => one.id === (opened.bike ?? unit?.bike)) ?? null,
       bikeHere: opened.bike !== null,
-      home: station.store.memory.meta.workshop?.home ?? false,
+      home,
       visit: registers.visits.find((one) => one.id === opened.visit) ?? null,
       sheet: job.state.sheet,
       people: registers.people,
@@ -60,7 +61,7 @@ function useView(stream: Stream): JobView | null {
         `/api/workshops/${station.workshop}/jobs/${encodeURIComponent(stream)}/${paper}?person=${person.id}`,
       writeSheet: (sheet: Sheet) => writeRegister('sheets', sheet),
     }
-  }, [job, registers, person, writeRegister, station, stream])
+  }, [job, registers, person, writeRegister, station, stream, home])
 }
 
 function TakeOver() {

@@ -1,59 +1,62 @@
 /** Plan: what is proposed and why, what the sheet says for it, minutes, and the answer. */
-import { isServiceId, planSteps, type ServiceId, type Sheet, say, sayMessage } from '@legwork/trade'
+import { planSteps, type ServiceId, type Sheet, say, sayMessage } from '@legwork/trade'
 import { useState } from 'react'
-import { dayAndYear } from '../../figures/moment.ts'
-import { Button, LinkButton } from '../../ui/button.tsx'
+import { Button } from '../../ui/button.tsx'
 import { Choice } from '../../ui/choice.tsx'
 import { SideHead } from '../../ui/ledger.tsx'
 import { TickBox } from '../../ui/tick-box.tsx'
-import { ByWhom } from './by-whom.tsx'
 import { judgedMeasurements } from './findings.ts'
-import { chapterHref } from './job-address.ts'
 import { useJobView, useWriting } from './job-view.tsx'
+import { Agreed } from './plan-agreed.tsx'
+import { PlanParts } from './plan-parts.tsx'
 import { proposals } from './proposed.ts'
 import { Refused } from './refused.tsx'
 import { SheetValues } from './sheet-values.tsx'
 
-function Agreed() {
-  const { state, stream } = useJobView()
-  const { plan, sheet } = state
-  if (!plan) return null
-  const no = plan.answer === 'no'
+type Answer = 'yes' | 'no' | 'partly'
+
+interface AnswerFormProps {
+  /** Of what was proposed, something is not ticked. */
+  partly: boolean
+  /** Nothing is ticked. */
+  nothing: boolean
+  onAnswer: (answer: Answer, by: 'rider' | 'workshop') => void
+}
+
+/** At home there is nobody to ask. */
+function AnswerForm({ partly, nothing, onAnswer }: AnswerFormProps) {
+  const { state, home } = useJobView()
+  const [by, setBy] = useState<'rider' | 'workshop'>(state.opened?.rider ? 'rider' : 'workshop')
+  const spend = state.opened?.spendAllowed ?? null
+  const yes = home ? 'agree.do-it' : partly ? 'agree.partly' : 'agree.yes'
+  const answer = (given: Answer) => onAnswer(given, home ? 'workshop' : by)
   return (
-    <div className="two-columns plan">
-      <SideHead place="above" title={say('agree.done')} note={<ByWhom made={plan} />}>
-        <ul className="services">
-          {plan.services.filter(isServiceId).map((service) => (
-            <li key={service} className="row service">
-              <b>{say(`service.${service}`)}</b>
-            </li>
-          ))}
-        </ul>
-        {plan.declined.filter(isServiceId).map((service) => (
-          <p key={service} className="book">
-            {say('agree.declined', { what: say(`service.${service}`) })}
-          </p>
-        ))}
-        {no && <p>{say('agree.said-no')}</p>}
-        <p className="book" translate="no">
-          {say('agree.pinned', {
-            when: dayAndYear(plan.at),
-            name: sheet?.name ?? '–',
-            revision: plan.sheet.revision,
-          })}
-        </p>
-        <p className="minutes">
-          <b translate="no">{state.minutesPlanned}</b> {say('agree.minutes-short')} ·{' '}
-          {say('agree.steps', { n: state.steps.length })}
-        </p>
-        <div className="bottom">
-          <LinkButton kind="main" arrow="forward" href={chapterHref(stream, no ? 'hand-over' : 'work')}>
-            {no ? say('hand.title') : say('agree.to-work')}
-          </LinkButton>
-        </div>
-      </SideHead>
-      {sheet && <SheetValues sheet={sheet} services={plan.services} frozen />}
-    </div>
+    <SideHead place="above" title={say(home ? 'agree.answer.home' : 'agree.answer')}>
+      {!home && (
+        <Choice
+          label={say('agree.answer.by')}
+          options={(['rider', 'workshop'] as const).map((value) => ({
+            value,
+            label: say(`agree.by.${value}`),
+            ...(value === 'workshop'
+              ? { detail: spend === null ? say('agree.spend.none') : say('agree.spend', { spend }) }
+              : {}),
+          }))}
+          value={by}
+          onChange={setBy}
+        />
+      )}
+      <div className="acts answers">
+        <Button kind="second" onPress={() => answer('no')}>
+          {say(home ? 'agree.not-now' : 'agree.no')}
+        </Button>
+        {!nothing && (
+          <Button kind="main" onPress={() => answer(partly ? 'partly' : 'yes')}>
+            {say(yes)}
+          </Button>
+        )}
+      </div>
+    </SideHead>
   )
 }
 
@@ -65,21 +68,27 @@ function Propose({ sheet }: { sheet: Sheet }) {
   const [picked, setPicked] = useState<readonly ServiceId[]>(() =>
     proposed.filter((one) => one.wanted).map((one) => one.service),
   )
-  const [by, setBy] = useState<'rider' | 'workshop'>(state.opened?.rider ? 'rider' : 'workshop')
   const all = proposed.map((one) => one.service)
   const declined = all.filter(
     (service) => !picked.includes(service) && proposed.find((one) => one.service === service)?.wanted,
   )
-  const steps = picked.length > 0 ? planSteps(picked, sheet, { alone: !bikeHere }) : []
-  const minutes = steps.reduce((sum, step) => sum + step.minutes, 0)
-  const agree = (answer: 'yes' | 'no' | 'partly') =>
+  const stepsOf = (services: readonly ServiceId[]) =>
+    services.length > 0 ? planSteps(services, sheet, { alone: !bikeHere }) : []
+  const minutesOf = (services: readonly ServiceId[]) => stepsOf(services).reduce((sum, step) => sum + step.minutes, 0)
+  const steps = stepsOf(picked)
+  /** What a service takes beside the others that are ticked: shared steps are done once. */
+  const adds = (service: ServiceId): number => {
+    const others = picked.filter((one) => one !== service)
+    return minutesOf(all.filter((one) => one === service || others.includes(one))) - minutesOf(others)
+  }
+  const agree = (answer: Answer, answeredBy: 'rider' | 'workshop') =>
     write('plan-agreed', {
       services: answer === 'no' ? [] : [...picked],
       sheet: { id: sheet.id, revision: sheet.revision },
       steps: answer === 'no' ? [] : [...steps],
       answer,
-      declined: answer === 'no' ? [...all.filter((service) => picked.includes(service))] : [...declined],
-      answeredBy: by,
+      declined: answer === 'no' ? all.filter((one) => picked.includes(one) || declined.includes(one)) : [...declined],
+      answeredBy,
     })
   return (
     <div className="two-columns plan">
@@ -89,7 +98,11 @@ function Propose({ sheet }: { sheet: Sheet }) {
             <TickBox
               key={service}
               label={say(`service.${service}`)}
-              detail={<span translate="no">{sayMessage(reason)}</span>}
+              detail={
+                <>
+                  <span translate="no">{sayMessage(reason)}</span> · {say('agree.adds', { n: adds(service) })}
+                </>
+              }
               ticked={picked.includes(service)}
               onTick={(on) =>
                 setPicked(
@@ -101,28 +114,21 @@ function Propose({ sheet }: { sheet: Sheet }) {
             />
           ))}
           <p className="minutes">
-            <b translate="no">{minutes}</b> {say('agree.minutes-short')} · {say('agree.steps', { n: steps.length })}
+            <b translate="no">{minutesOf(picked)}</b> {say('agree.minutes-short')} ·{' '}
+            {say('agree.steps', { n: steps.length })}
           </p>
         </SideHead>
-        <SideHead place="above" title={say('agree.answer')}>
-          <Choice
-            label={say('agree.answer.by')}
-            options={(['rider', 'workshop'] as const).map((value) => ({ value, label: say(`agree.by.${value}`) }))}
-            value={by}
-            onChange={setBy}
-          />
-          <div className="acts answers">
-            <Button kind="second" onPress={() => void agree('no')}>
-              {say('agree.no')}
-            </Button>
-            <Button kind="main" onPress={() => void agree(declined.length > 0 ? 'partly' : 'yes')}>
-              {declined.length > 0 ? say('agree.partly') : say('agree.yes')}
-            </Button>
-          </div>
-          <Refused refusal={refusal} />
-        </SideHead>
+        <AnswerForm
+          partly={declined.length > 0}
+          nothing={picked.length === 0}
+          onAnswer={(answer, by) => void agree(answer, by)}
+        />
+        <Refused refusal={refusal} />
       </div>
-      <SheetValues sheet={sheet} services={picked} frozen={false} />
+      <div>
+        <SheetValues sheet={sheet} services={picked} frozen={false} />
+        <PlanParts steps={steps} />
+      </div>
     </div>
   )
 }

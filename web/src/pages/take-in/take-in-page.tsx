@@ -2,7 +2,7 @@
 import { type Rider, say, type Unit } from '@legwork/trade'
 import { useState } from 'react'
 import { useLocation, useSearch } from 'wouter'
-import { useHands, useRegisters, useStation } from '../../offline/hooks.tsx'
+import { useHands, useHome, useRegisters, useStation } from '../../offline/hooks.tsx'
 import { Button } from '../../ui/button.tsx'
 import { chapterHref } from '../job/job-address.ts'
 import { ShopFrame } from '../shop-frame.tsx'
@@ -40,7 +40,7 @@ export function TakeInPage() {
   const registers = useRegisters()
   const [, go] = useLocation()
   const brought = useBrought()
-  const home = station.store.memory.meta.workshop?.home ?? false
+  const home = useHome()
   const riderById = (id: string | null | undefined): Rider | undefined =>
     registers.riders.find((one) => one.id === (id ?? null))
   const bikeById = (id: string | null | undefined) => registers.bikes.find((one) => one.id === (id ?? null))
