@@ -29,7 +29,16 @@ export { type DampingFromReturn, dampingFromReturn, type FromReturnQuestion } fr
 export { type DampingRatio, dampingRatio, type RatioQuestion } from './damping/damping-ratio.ts'
 export { type Drop, type DropMoment, type DropQuestion, drop } from './damping/drop.ts'
 export { type ReturnMotion, type ReturnQuestion, returnTime } from './damping/return-time.ts'
-export { type Doubtful, drawOf, firstOrderIndex, type Spread, spreadOf } from './doubt/doubt.ts'
+export {
+  type DoubtedOutput,
+  type DoubtProgress,
+  type DoubtResult,
+  type DoubtStudy,
+  doubtAtOnce,
+  doubtInSteps,
+} from './doubt/doubt-in-steps.ts'
+export type { Doubtful } from './doubt/doubtful.ts'
+export { type Spread, spreadOf } from './doubt/spread.ts'
 export { type DiagnoseQuestion, type Diagnosis, diagnose, type RankedFault } from './faults/diagnose.ts'
 export type { FaultCause, FaultNetwork, FaultPair, FaultSign, FaultTest } from './faults/network.ts'
 export type { NextTest } from './faults/next-tests.ts'

@@ -1,19 +1,31 @@
 /** Inputs with doubt: where they stand in a question, and the plain question without them. */
-import type { Doubtful } from '@legwork/engine'
 
 export type Step = string | number
 
-interface Written {
+/** A doubt as it is written, and where. */
+export interface Written {
   readonly path: readonly Step[]
   readonly value: unknown
   readonly u?: unknown
   readonly low?: unknown
   readonly high?: unknown
+  /** Standard uncertainty by the name of an error that other fields share. */
+  readonly shared?: unknown
 }
 
-function isDoubt(value: object): value is { value: unknown; u?: unknown; low?: unknown; high?: unknown } {
-  const keys = Object.keys(value).sort().join()
-  return keys === 'u,value' || keys === 'high,low,value'
+const forms = ['u,value', 'high,low,value', 'shared,value', 'shared,u,value', 'high,low,shared,value']
+
+/** Whether an object says how doubtful a value is. */
+export function isDoubt(value: object): value is Omit<Written, 'path'> {
+  return forms.includes(Object.keys(value).sort().join())
+}
+
+/** The shared errors of a doubt by their names. */
+export function sharedOf({ shared }: Written): Record<string, unknown> {
+  // A list or a text has no names of errors; `null` neither.
+  return shared !== null && typeof shared === 'object' && !Array.isArray(shared)
+    ? (shared as Record<string, unknown>) // an object, by the tests before it
+    : {}
 }
 
 /** Every `{value, u}` and `{value, low, high}` of a question. */
@@ -57,16 +69,4 @@ export function at(value: unknown, path: readonly Step[]): unknown {
 /** 0 in the measure of a text, so that a temperature's u is a difference; 0 for a plain number. */
 export function zeroOf(written: unknown): unknown {
   return typeof written === 'string' ? written.replace(/^\s*[−+-]?[\d.,/]+/, '0') : 0
-}
-
-/** Figures in SI of a doubt, read in four plain questions. */
-export function doubtful(
-  written: Written,
-  read: { value: unknown; u: unknown; zero: unknown; low: unknown; high: unknown },
-): Doubtful | null {
-  const { value, u, zero, low, high } = read
-  if (typeof value !== 'number') return null
-  if (written.u !== undefined)
-    return typeof u === 'number' && typeof zero === 'number' && u >= zero ? { value, u: u - zero } : null
-  return typeof low === 'number' && typeof high === 'number' && low <= high ? { value, low, high } : null
 }

@@ -1,9 +1,10 @@
 /** The one registry of calculations: command line, HTTP, OpenAPI and pages read it. */
+import type { DoubtProgress } from '@legwork/engine'
 import { air } from './air.ts'
 import { type Answer, type Calculation, runChecked } from './calculation.ts'
 import { coils } from './coils.ts'
 import { dampings } from './damping.ts'
-import { type DoubtWatch, doubtOver } from './doubt.ts'
+import { type DoubtInSteps, type DoubtWatch, doubtOver, doubtStepsOver } from './doubt.ts'
 import { faults } from './faults.ts'
 import { hoursRidden } from './hours.ts'
 import { leak } from './leak.ts'
@@ -42,7 +43,14 @@ const all: readonly Calculation[] = [
 
 const byName: Readonly<Record<string, Calculation>> = Object.fromEntries(all.map((one) => [one.name, one]))
 
-export const calculations: Readonly<Record<string, Calculation>> = { ...byName, doubt: doubtOver(byName) }
+const doubt = doubtOver(byName)
+
+export const calculations: Readonly<Record<string, Calculation>> = { ...byName, doubt }
+
+/** The calculation `doubt` in steps, for where it must not hold everything else up: yields how far it is. */
+export function doubtInSteps(input: unknown): Generator<DoubtProgress, DoubtInSteps, void> {
+  return doubtStepsOver(byName, doubt, input)
+}
 
 /** Runs a calculation by its name. */
 export function runCalculation(name: string, input: unknown): Answer {
@@ -57,5 +65,13 @@ export function runCalculation(name: string, input: unknown): Answer {
 
 /** The calculation `doubt`, watched: it takes seconds where what it carries doubt through takes long. */
 export function runDoubt(input: unknown, watch: DoubtWatch): Answer {
-  return runChecked(doubtOver(byName, watch), input)
+  const steps = doubtInSteps(input)
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (!step.done) {
+      watch.progress(step.value.drawn, step.value.draws)
+      continue
+    }
+    for (const [output, numbers] of Object.entries(step.value.drawn)) watch.drawn(output, [...numbers])
+    return step.value.answer
+  }
 }
