@@ -22,6 +22,7 @@ export function LookOver() {
     <div className="two-columns look-over">
       <div>
         <Chassis />
+        <Signs />
         <SideHead
           place="above"
           title={say('look.measured')}
@@ -43,7 +44,6 @@ export function LookOver() {
         </SideHead>
       </div>
       <div>
-        <Signs />
         <FaultRanking />
         {chassisDone && (
           <div className="bottom">

@@ -22,14 +22,15 @@ function textOf(key: string): string {
 }
 const faultText = (id: string) => textOf(`fault.${id}`)
 const findingText = (id: string) => textOf(id.startsWith('T') ? `test.${id}.reading` : `look.sign.${id}`)
-const listed = (words: readonly string[]) => words.join('; ')
+/** Inside a sentence a text begins small. */
+const listed = (texts: readonly string[]) =>
+  texts.map((text) => text.replace(/\p{Lu}(?=\p{Ll}|\s)/u, (letter) => letter.toLowerCase())).join(', ')
 
 function Fault({ one, first }: { one: ListedFault; first: boolean }) {
   const { fault, likelihood, signs, curedBy, safety } = one
-  const Name = first ? 'h3' : 'h4'
   return (
-    <li className={`fault ${likelihood}`}>
-      <Name>{say(`fault.${likelihood}`, { fault: faultText(fault) })}</Name>
+    <li className={`fault ${likelihood}${first ? ' first' : ''}`}>
+      <h3>{say(`fault.${likelihood}`, { fault: faultText(fault) })}</h3>
       {safety && <p className="book">{say('fault.safety')}</p>}
       {signs.length > 0 && <p className="book">{say('fault.points', { signs: listed(signs.map(findingText)) })}</p>}
       {curedBy && isServiceId(curedBy) && (
