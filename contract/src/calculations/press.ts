@@ -59,8 +59,7 @@ export const press = [
     title: 'What a press says of a spring',
     summary:
       'Friction, and which one fault explains the readings: with how far, how sure, and what else explains them.',
-    formula:
-      'pressing = F(x) + F_f, releasing = F(x) − F_f; σ² = forceSd² + (dF/dx)²·strokeSd²; BIC = −2 ln L + ln n for a fault',
+    formula: 'readings = F(x) ± F_f; σ² = forceSd² + (dF/dx)²·strokeSd²; BIC = −2·ln L + extra·ln n',
     sources: [
       'Force balance; ideal gas, isothermal',
       'G. Schwarz, Ann. Stat. 6 (1978) 461: BIC',
