@@ -262,4 +262,29 @@ export const appCalculationWords = {
   'calc.choice.e-bike': 'e-bike',
   'calc.choice.over-95-kg': 'over 95 kg',
   'calc.choice.road-gravel': 'road and gravel',
+
+  'calc.picture.time': 'time',
+  'calc.out.stroke': 'Stroke',
+  'calc.picture.slow': 'slow',
+  'calc.picture.fast': 'fast, beside slow',
+  'calc.picture.spring-curve': 'Force over the stroke, as a curve. The numbers stand in the table below.',
+  'calc.picture.drop.stroke': 'Stroke over the time of the drop. The numbers stand in the table below.',
+  'calc.picture.drop.force': 'Force in the leg over the time of the drop.',
+  'calc.picture.leak-down':
+    'Both readings, what no leak would have shown, and the chamber between. The numbers stand below.',
+  'calc.picture.no-leak': 'without a leak',
+  'calc.picture.chamber': 'in the chamber, at the first temperature',
+  'calc.picture.life':
+    'Share still running over the hours, with its band and the law through it. The numbers stand below.',
+  'calc.picture.law': 'law',
+  'calc.picture.b10': 'one in ten',
+  'calc.picture.of-draws': 'of the draws',
+  'calc.picture.doubt': 'How often the draws gave which value; the band holds nine in ten. The numbers stand below.',
+  'calc.picture.press-test':
+    'Readings of the press and the curves that may explain them. The numbers stand in the table below.',
+  'calc.picture.press.marks': 'ring: pressing, triangle: releasing',
+  'calc.picture.diagnose': 'The mark is how common it is before anything was seen, the bar what the signs make of it.',
+  'calc.likely.likely': 'likely',
+  'calc.likely.possible': 'possible',
+  'calc.likely.unlikely': 'unlikely',
 } as const

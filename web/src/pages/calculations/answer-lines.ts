@@ -38,7 +38,7 @@ const kindOfUnit: Readonly<Record<string, KindName>> = {
   '1': 'number',
 }
 
-function numericOf(part: SchemaPart | undefined, beside: string | undefined): Numeric {
+export function numericOf(part: SchemaPart | undefined, beside: string | undefined): Numeric {
   const [quantity, told = '1'] = [part?.['x-quantity'], part?.['x-unit']]
   const unit = told === 'see unit' ? (beside ?? '1') : told
   if (quantity !== undefined && Object.hasOwn(kinds, quantity)) {
@@ -94,8 +94,9 @@ export function linesOf(answer: Record<string, unknown>, part: SchemaPart | unde
   const { low, high } = answer
   const isRange = typeof low === 'number' && typeof high === 'number'
   const beside = typeof answer.unit === 'string' ? answer.unit : undefined
+  const saysUnit = Object.values(part?.properties ?? {}).some((told) => settled(told)?.['x-unit'] === 'see unit')
   return Object.entries(answer).flatMap(([name, value]): AnswerLine[] => {
-    if (value === undefined || (name === 'unit' && beside !== undefined)) return []
+    if (value === undefined || (name === 'unit' && saysUnit)) return []
     const told = memberOf(part, name)
     if (isRange && name === 'low')
       return [{ is: 'range', path: [...path, 'low-high'], low, high, of: numericOf(settled(told), beside) }]

@@ -42,6 +42,8 @@ export function Part({ shape, ...place }: PartProps) {
       return <ListField {...place} shape={shape} />
     case 'places':
       return <PlacesField {...place} of={shape.of} />
+    case 'fixed':
+      return null
     case 'group':
       return (
         <Section {...place}>

@@ -41,7 +41,7 @@ export function FieldName({ calc, path }: { calc: string; path: Path }): ReactNo
 }
 
 /** Signs, faults and tests are called here as everywhere else. */
-const foundKeys = (word: string): string[] => [`look.sign.${word}`, `look.fault.${word}`, `test.${word}`]
+const foundKeys = (word: string): string[] => [`look.sign.${word}`, `fault.${word}`, `test.${word}`]
 
 /** Name of an answer; where it has none of its own, that of the field of the same name. */
 export function AnswerName({ calc, path }: { calc: string; path: Path }): ReactNode {

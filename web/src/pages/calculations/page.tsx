@@ -1,7 +1,6 @@
 /** One calculation: what goes in at the left, what comes out at the right. Worked out on this station. */
 import {
   type Answer as Answered,
-  answerSchema,
   type Calculation,
   calculations,
   describeCalculation,
@@ -10,8 +9,6 @@ import { say } from '@legwork/trade'
 import { type FormEvent, useEffect, useMemo, useState } from 'react'
 import { Button, LinkButton } from '../../ui/button.tsx'
 import { ShopFrame } from '../shop-frame.tsx'
-import { Answer } from './answer.tsx'
-import { linesOf } from './answer-lines.ts'
 import { AsJson } from './as-json.tsx'
 import { CopyButton } from './copy-button.tsx'
 import { Docs } from './docs.tsx'
@@ -19,9 +16,9 @@ import { DoubtFields } from './doubt-fields.tsx'
 import { inputOf, isRecord, type Path, withValue } from './draft.ts'
 import { Group } from './fields.tsx'
 import { FormProvider } from './form-state.tsx'
-import { Refused } from './refused.tsx'
+import { Outcome } from './outcome.tsx'
 import { shapeOf } from './shape.ts'
-import { type Answering, useAnswer } from './use-answer.ts'
+import { useAnswer } from './use-answer.ts'
 import { useAsked } from './use-asked.ts'
 import { useStickyTop } from './use-sticky-top.ts'
 import './page.css'
@@ -101,7 +98,7 @@ function Worked({ one }: { one: Calculation }) {
         <section ref={answerPlace} className="calc-answer" style={{ top: stickyTop }} aria-label={say('calc.output')}>
           <h2>{say('calc.output')}</h2>
           <div role="status">
-            <Outcome one={one} answering={answering} isChanged={isChanged} />
+            <Outcome one={one} asked={asked.input} answering={answering} isChanged={isChanged} />
           </div>
           {answer?.ok && (asked.isShort ? <Share /> : <p className="book">{say('calc.link.long')}</p>)}
           <Docs one={one} assumptions={answer?.ok ? sentences(answer.output.assumptions) : []} />
@@ -140,43 +137,4 @@ function Fields({ one, draft, onChange, answer }: FieldsProps) {
       </FormProvider>
     )
   return <FormProvider state={state}>{shape.is === 'group' && <Group shape={shape} path={[]} />}</FormProvider>
-}
-
-interface OutcomeProps {
-  one: Calculation
-  answering: Answering
-  isChanged: boolean
-}
-
-function Outcome({ one, answering, isChanged }: OutcomeProps) {
-  const { answer, progress, stop, isStopped } = answering
-  const told = useMemo(() => answerSchema(one), [one])
-  if (progress !== null) return <Drawing share={progress} onStop={stop} />
-  if (!answer) return <p className="book">{say(isStopped ? 'calc.doubt.stopped' : 'calc.not-yet')}</p>
-  if (!answer.ok)
-    return isChanged ? (
-      <p className="book">{say('calc.not-yet')}</p>
-    ) : (
-      <Refused calc={one.name} errors={answer.errors} />
-    )
-  const { units: _units, assumptions: _assumptions, ...output } = answer.output
-  return (
-    <div className={isChanged ? 'calc-stale' : undefined} data-answered={isChanged ? 'before' : 'now'}>
-      {isChanged && <p className="calc-changed">{say('calc.changed')}</p>}
-      <Answer calc={one.name} lines={linesOf(output, told)} />
-    </div>
-  )
-}
-
-/** How far the draws are, and a way to stop them. */
-function Drawing({ share, onStop }: { share: number; onStop: () => void }) {
-  return (
-    <div className="calc-drawing">
-      <p>{say('calc.doubt.drawing', { percent: Math.round(share * 100) })}</p>
-      <progress value={share} max={1} aria-label={say('calc.doubt.drawing', { percent: '' })} />
-      <Button kind="second" size="row" onPress={onStop}>
-        {say('calc.doubt.stop')}
-      </Button>
-    </div>
-  )
 }

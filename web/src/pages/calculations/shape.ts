@@ -18,6 +18,8 @@ export type Shape =
   | { is: 'kinds'; by: string; options: readonly { word: string; shape: GroupShape }[] }
   /** One of several forms, told apart by what they are: a number, a group, a list. */
   | { is: 'forms'; options: readonly Shape[] }
+  /** One word that can't be another; nobody is asked for it. */
+  | { is: 'fixed'; value: unknown }
   /** Whatever JSON. */
   | { is: 'anything' }
 
@@ -76,6 +78,7 @@ function alternatives(options: readonly SchemaPart[]): Shape {
  * @example shapeOf({ type: 'number' }) // { is: 'number' }
  */
 export function shapeOf(part: SchemaPart): Shape {
+  if (part.const !== undefined) return { is: 'fixed', value: part.const }
   const kind = part['x-quantity']
   if (kind !== undefined && isKind(kind)) return { is: 'quantity', kind }
   if (part['x-unit'] === 'h') return { is: 'quantity', kind: 'duration', counts: 'h' }
@@ -105,6 +108,7 @@ export function blank(shape: Shape): unknown {
   }
   if (shape.is === 'list') return Array.from({ length: Math.max(1, shape.least) }, () => blank(shape.of) ?? '')
   if (shape.is === 'places') return shape.of.map((of) => blank(of) ?? '')
+  if (shape.is === 'fixed') return shape.value
   if (shape.is === 'forms') return shape.options[0] ? blank(shape.options[0]) : undefined
   return undefined
 }
