@@ -37,7 +37,7 @@ describe('faults at Look over', () => {
         .getByRole('group', { name: reading, exact: true })
         .getByRole('radio', { name: answer, exact: true })
         .click({ force: true })
-    await answerTest('It moves there', 'not there')
+    await answerTest('It moves at headset, hub or caliper', 'not there')
     await answerTest('It moves at the wiper', 'there')
     await list(page).getByRole('heading', { name: 'Likely: lower-leg bushings worn' }).waitFor()
     await list(page).getByText('Points here: it moves at the wiper, knock with the front brake held.').waitFor()

@@ -23,7 +23,7 @@ export const faultTestWords = {
   'test.T11': 'Front brake held, a finger across the wiper',
   'test.T11.reading': 'It moves at the wiper',
   'test.T12': 'Front brake held, a finger at headset, hub and caliper',
-  'test.T12.reading': 'It moves there',
+  'test.T12.reading': 'It moves at headset, hub or caliper',
   'test.T13': 'Wiped dry, twenty strokes, looked at',
   'test.T13.reading': 'A fresh line of oil',
   'test.T14': 'Fingernail and loupe all round',
