@@ -2,6 +2,7 @@
 import type { RefusalCode, RefusedField } from '@legwork/engine'
 import { Refusal } from '@legwork/engine'
 import type { z } from 'zod'
+import { isDoubt } from './doubtful-input.ts'
 import { type SchemaPart, schemaPart, unitsOf } from './units-of.ts'
 
 /** In the order of a list. */
@@ -123,6 +124,8 @@ function inside(issue: z.core.$ZodIssue): z.core.$ZodIssue[] {
   return only.flatMap((found) => inside({ ...found, path: [...issue.path, ...found.path] }))
 }
 
+const doubtsGoElsewhere = 'A doubt is carried by the calculation doubt: ask that one, with this as its input.'
+
 /** What a schema found wrong, as fields refused by the engine's own form. */
 export function refusedFields(error: z.ZodError, input: unknown): RefusedField[] {
   return error.issues.flatMap(inside).flatMap((issue): RefusedField[] => {
@@ -139,7 +142,9 @@ export function refusedFields(error: z.ZodError, input: unknown): RefusedField[]
     const came = at(input, issue.path)
     const allowed = allowedOf(issue)
     const code = codeOf(issue, came)
-    return [{ field: field || 'input', code, came: shown(came), allowed, next: 'Send what is allowed there.' }]
+    const carried = came !== null && typeof came === 'object' && isDoubt(came)
+    const next = carried ? doubtsGoElsewhere : 'Send what is allowed there.'
+    return [{ field: field || 'input', code, came: shown(came), allowed, next }]
   })
 }
 

@@ -56,14 +56,15 @@ function checkDraws({ draws = 10_000, seed = 1 }: Question): { draws: number; se
 /** Puts a draw where the doubts stand. */
 function placed(question: unknown, doubts: readonly DoubtedField[]): (values: Float64Array) => void {
   const places = doubts.map(({ path }) => {
-    const owner = at(question, path.slice(0, -1))
-    const key = path.at(-1)
-    return owner !== null && typeof owner === 'object' && key !== undefined ? { owner, key } : null
+    // Read from this very path before: it has an owner and a key.
+    const owner = at(question, path.slice(0, -1)) as Record<Step, unknown>
+    return { owner, key: path.at(-1) ?? '' }
   })
   return (values) => {
-    places.forEach((place, index) => {
-      if (place) Reflect.set(place.owner, place.key, values[index])
-    })
+    for (let index = 0; index < places.length; index += 1) {
+      const place = places[index]
+      if (place) place.owner[place.key] = values[index]
+    }
   }
 }
 
@@ -133,10 +134,10 @@ function together(question: Question): string[] {
   for (const doubt of doubtsIn(question.input)) {
     for (const name of Object.keys(sharedOf(doubt))) fields.set(name, (fields.get(name) ?? 0) + 1)
   }
-  return [...fields].map(
-    ([name, many]) =>
-      `The error “${name}” is one and the same for ${many} field${many === 1 ? '' : 's'}: they move together.`,
-  )
+  return [...fields].map(([name, many]) => {
+    const moved = many === 1 ? '1 field: it moves by it' : `${many} fields: they move together`
+    return `The error “${name}” is one and the same for ${moved}.`
+  })
 }
 
 /** The calculation that carries doubt through any of the others. */

@@ -10,7 +10,7 @@ export interface DoubtedField {
   readonly doubt: Doubtful
 }
 
-const mostFields = 50
+const mostFields = 200
 const mostShared = 20
 
 export function refuse(field: string, code: string, came: string, allowed: string, next: string): never {

@@ -64,10 +64,19 @@ const air = z.strictObject({
 })
 const coil = z.strictObject({ kind: z.literal('coil'), rate, preload: taken(length, 0), ...around })
 
-/** A field left out is not there at all: the engine tells left out from `undefined`. */
+function hasGap(value: unknown): boolean {
+  if (value === undefined) return true
+  if (value === null || typeof value !== 'object') return false
+  if (Array.isArray(value)) return value.some(hasGap)
+  for (const key in value) if (hasGap(Reflect.get(value, key))) return true
+  return false
+}
+
+/** A field left out is not there at all: the engine tells left out from `undefined`. Without a gap it is the value itself. */
 export function withoutGaps<T>(value: unknown): T {
+  if (!hasGap(value)) return value as T // the same value
   if (Array.isArray(value)) return value.map((one) => withoutGaps<unknown>(one)) as T // the same shape, gaps apart
-  if (value === null || typeof value !== 'object') return value as T // the same value
+  if (value === null || typeof value !== 'object') return value as T // a gap by itself
   const kept = Object.entries(value).filter(([, inner]) => inner !== undefined)
   return Object.fromEntries(kept.map(([key, inner]) => [key, withoutGaps<unknown>(inner)])) as T // the same shape
 }

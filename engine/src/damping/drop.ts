@@ -40,8 +40,8 @@ export interface Drop {
 const lasts = 3
 const every = 0.005
 const band = 0.05
-/** Looks into a step: enough that no peak hides between two of them. */
-const looks = 8
+/** Between two looks into a step: so little that no peak hides there. */
+const apartAtMost = 0.001
 
 function check(question: DropQuestion): void {
   const { sprungMass, wheelMass, dropHeight, damping, tyre } = question
@@ -96,6 +96,7 @@ function reader(rest: Metre, allowed: Metre, fullStroke: Metre) {
     const { from, to } = step
     const strokeAt = (time: Second) => Math.min(fullStroke, state(time)[2] ?? 0)
     const forceAt = (time: Second) => forceOf(state(time))
+    const looks = Math.max(2, Math.ceil((to - from) / apartAtMost))
     const apart = (to - from) / looks
     let deep = from
     let hard = from
@@ -103,8 +104,9 @@ function reader(rest: Metre, allowed: Metre, fullStroke: Metre) {
     let strongest = Number.NEGATIVE_INFINITY
     for (let look = 0; look <= looks; look += 1) {
       const time = look === looks ? to : from + look * apart
-      const stroke = strokeAt(time)
-      const push = forceAt(time)
+      const now = state(time)
+      const stroke = Math.min(fullStroke, now[2] ?? 0)
+      const push = forceOf(now)
       if (stroke > most) [most, deep] = [stroke, time]
       if (push > strongest) [strongest, hard] = [push, time]
       if (isOutside(stroke)) outsideAt = time
@@ -119,10 +121,13 @@ function reader(rest: Metre, allowed: Metre, fullStroke: Metre) {
         outsideAt = null
       }
     }
-    const about = (time: Second): [Second, Second] => [Math.max(from, time - apart), Math.min(to, time + apart)]
-    // Within a look of the highest one the course may rise a little more, never by a tenth.
-    if (most > 0.9 * deepest) deepest = Math.max(deepest, most, highest(strokeAt, ...about(deep)))
-    if (strongest > 0.9 * peakForce) peakForce = Math.max(peakForce, strongest, highest(forceAt, ...about(hard)))
+    /** The largest about the highest look; a course that still rises at the end has it in a later step. */
+    const refined = (course: (time: Second) => number, best: Second, value: number, known: number) => {
+      if (value < 0.9 * known || (best === to && course(to - apart / 50) <= value)) return Math.max(known, value)
+      return Math.max(known, value, highest(course, Math.max(from, best - apart), Math.min(to, best + apart)))
+    }
+    deepest = refined(strokeAt, deep, most, deepest)
+    peakForce = refined(forceAt, hard, strongest, peakForce)
     for (let time = trace.length * every; time <= to; time = trace.length * every) {
       if (time > lasts + every / 2) break
       const now = state(Math.max(from, time))
