@@ -117,6 +117,7 @@ export function ForkCutaway({ fork, view = 'both-legs', label, words, grip, ball
       className="cutaway"
       viewBox={`${px(x)} ${px(y)} ${px(width)} ${px(height)}`}
       width="100%"
+      preserveAspectRatio="xMidYMin meet"
       role="img"
       aria-label={label}
       data-stroke={fork.stroke}
