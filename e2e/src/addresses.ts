@@ -10,11 +10,12 @@ export async function addressesOf(page: Page, address: string): Promise<[name: s
   const [working, stopped] = [await href(/U09/), await href(/U05/)]
   const firstIn = async (place: string): Promise<string> => {
     await page.goto(`${address}/${place}`)
-    const link = page.locator(`main a[href^="/${place}/"]`).first()
+    const link = page.locator(`main a.row[href^="/${place}/"]`).first()
     await link.waitFor()
     return (await link.getAttribute('href')) ?? ''
   }
   const [unit, sheet, calculation] = [await firstIn('units'), await firstIn('sheets'), await firstIn('calculations')]
+  const instrument = await firstIn('instruments')
   return [
     ['bench', `${address}/`],
     ...chapters.map((chapter): [string, string] => [chapter, `${address}${working}/${chapter}`]),
@@ -25,6 +26,10 @@ export async function addressesOf(page: Page, address: string): Promise<[name: s
     ['riders', `${address}/riders`],
     ['sheets', `${address}/sheets`],
     ['sheet', `${address}${sheet}`],
+    ['sheet-read-in', `${address}/sheets/read-in`],
+    ['instruments', `${address}/instruments`],
+    ['instrument', `${address}${instrument}`],
+    ['instrument-new', `${address}/instruments/new`],
     ['calculations', `${address}/calculations`],
     ['calculation', `${address}${calculation}`],
     ['search', `${address}/search`],

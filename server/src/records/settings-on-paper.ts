@@ -14,7 +14,7 @@ function pressureFigure(job: JobOnPaper, sheet: Sheet | null): PageFigure[] {
     ? sheet.spring.positiveVolume.value - setting.spacers * (sheet.spring.spacerVolume?.value ?? 0)
     : null
   const shown =
-    pump?.kind === 'pump' && volume !== null
+    (pump?.kind === 'pump' || pump?.kind === 'gauge') && volume !== null
       ? pumpReading({ volume, hoseVolume: pump.hoseVolume, pressure: setting.pressure }).reading * (1 + pump.offset)
       : null
   const detail =

@@ -5,7 +5,6 @@ export const appSheetWords = {
   'sheet.sure.note': '{what}: outside what is usual, and looked at twice.',
   'sheets.read-in': 'Read in a file',
   'sheets.instruments': 'Instruments',
-  'sheets.instruments.note': 'pumps, wrenches, gauges, scales: what readings are taken with',
   'sheets.file-note': 'A sheet as a file can be shared between workshops; its format is open.',
   'sheet.group.chassis': 'Chassis',
   'sheet.group.spring': 'Spring',

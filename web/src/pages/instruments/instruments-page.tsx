@@ -32,7 +32,7 @@ function useSays(): (one: Instrument) => string {
 function Lines({ instruments }: { instruments: readonly Instrument[] }) {
   const says = useSays()
   return instruments.map((one) => (
-    <Row key={one.id} href={`/instruments/${one.id}`} className="list-row">
+    <Row key={one.id} href={`/instruments/${one.id}`} className="list-row instrument-row">
       <b translate="no">{one.name}</b>
       <span>{says(one)}</span>
       <span>{say(`instrument.kind.${one.kind}`)}</span>

@@ -80,10 +80,15 @@ export function useNameOf(): (person: Id) => string {
   return (person) => people.find((one) => one.id === person)?.name ?? '–'
 }
 
+/** What may be taken in hand: what was put away is not offered. */
+const atHand = (one: Instrument): boolean => !one.putAway
 export const pumpsOf = (instruments: readonly Instrument[]): readonly Pump[] =>
-  instruments.filter((one) => one.kind === 'pump')
+  instruments.filter((one) => one.kind === 'pump').filter(atHand)
 export const wrenchesOf = (instruments: readonly Instrument[]): readonly Wrench[] =>
-  instruments.filter((one) => one.kind === 'wrench')
+  instruments.filter((one) => one.kind === 'wrench').filter(atHand)
+/** Whatever is put on a valve to read it. */
+export const gaugesOf = (instruments: readonly Instrument[]) =>
+  instruments.filter((one) => one.kind === 'pump' || one.kind === 'gauge').filter(atHand)
 
 /** Whether this person decides about stops, contested entries and gates. */
 export const mayDecide = (person: Person): boolean => person.role === 'owner' || person.role === 'technician'

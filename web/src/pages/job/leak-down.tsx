@@ -6,6 +6,7 @@ import { Choice } from '../../ui/choice.tsx'
 import { SideHead, ValueRow } from '../../ui/ledger.tsx'
 import { ByWhom } from './by-whom.tsx'
 import { pumpsOf, useJobView, useWriting } from './job-view.tsx'
+import { useLastUsed } from './last-used.ts'
 import { leakOf, leakPair } from './leak-reading.ts'
 import { ReadingField, Shown, useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
@@ -17,7 +18,8 @@ function ReadingForm({ what, expected }: { what: 'leak-down-start' | 'leak-down-
   const text = useShownText()
   const pumps = pumpsOf(instruments)
   const began = leakPair(state).start?.reading.instrument
-  const [pump, setPump] = useState<string | null>(began ?? pumps[0]?.id ?? null)
+  const [last, setPump] = useLastUsed('pump', pumps, pumps[0]?.id ?? null)
+  const pump = what === 'leak-down-end' ? (began ?? last) : last
   const [value, setValue] = useState<number | null>(null)
   const how = what === 'leak-down-start' ? 'pumped' : 'attached'
   const put = async () => {
@@ -69,7 +71,8 @@ export function LeakDownTest() {
   const restOf = (kind: RestKind) => state.rests.find((one) => one.kind === kind)
   const settle = restOf('settle')
   const leak = restOf('leak')
-  const pump = pumpsOf(instruments).find((one) => one.id === start?.reading.instrument) ?? null
+  const read = instruments.find((one) => one.id === start?.reading.instrument)
+  const pump = read?.kind === 'pump' ? read : null
   const asked = { sheet, spacers: state.setUp?.spacers ?? 0, pump, minutes: leak?.over?.minutes ?? 10 }
   const found = start && leakOf({ ...asked, start: start.reading.value, ...(end ? { end: end.reading.value } : {}) })
   if (state.facts.fill === 'none' && !start) return null

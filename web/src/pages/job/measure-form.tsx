@@ -6,6 +6,7 @@ import { Choice } from '../../ui/choice.tsx'
 import { Field } from '../../ui/field.tsx'
 import { type Measurable, measurable, measurables } from './findings.ts'
 import { useJobView, useWriting } from './job-view.tsx'
+import { lastUsed, rememberUsed } from './last-used.ts'
 import { ReadingField } from './readings.tsx'
 import { Refused } from './refused.tsx'
 
@@ -24,7 +25,13 @@ export function MeasureForm({ phase, onDone }: { phase: MeasuredEntry['phase']; 
   const [what, setWhat] = useState<Measurable>('return-time')
   const [leg, setLeg] = useState<Leg>('left')
   const [value, setValue] = useState<number | null>(null)
-  const [instrument, setInstrument] = useState('')
+  const [picked, setPicked] = useState<{ [W in Measurable]?: string }>({})
+  const offered = instruments.filter((one) => !one.putAway && one.kind !== 'pump' && one.kind !== 'wrench')
+  const instrument = picked[what] ?? lastUsed(`measure.${what}`, offered) ?? ''
+  const pick = (id: string) => {
+    setPicked({ ...picked, [what]: id })
+    rememberUsed(`measure.${what}`, id || null)
+  }
   const { measure, fine, legs } = measurable[what]
   const add = async () => {
     if (value === null) return
@@ -67,15 +74,13 @@ export function MeasureForm({ phase, onDone }: { phase: MeasuredEntry['phase']; 
       />
       <Field label={say('look.add.with')}>
         {(control) => (
-          <select {...control} value={instrument} onChange={(event) => setInstrument(event.target.value)}>
+          <select {...control} value={instrument} onChange={(event) => pick(event.target.value)}>
             <option value="">{say('look.add.with.none')}</option>
-            {instruments
-              .filter((one) => one.kind !== 'pump' && one.kind !== 'wrench')
-              .map((one) => (
-                <option key={one.id} value={one.id} translate="no">
-                  {one.name}
-                </option>
-              ))}
+            {offered.map((one) => (
+              <option key={one.id} value={one.id} translate="no">
+                {one.name}
+              </option>
+            ))}
           </select>
         )}
       </Field>

@@ -7,6 +7,7 @@ import { SideHead } from '../../ui/ledger.tsx'
 import { ByWhom } from './by-whom.tsx'
 import { chapterHref } from './job-address.ts'
 import { pumpsOf, useJobView, useWriting } from './job-view.tsx'
+import { useLastUsed } from './last-used.ts'
 import { ReadingField, useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
 
@@ -20,7 +21,7 @@ export function Setting({ spacers, taken }: { spacers: number; taken: number | n
   const pumps = pumpsOf(instruments)
   const { setting } = state
   const [pressure, setPressure] = useState<number | null>(taken ?? setting?.pressure ?? state.setUp?.pressure ?? null)
-  const [pump, setPump] = useState<string | null>(pumps[0]?.id ?? null)
+  const [pump, setPump] = useLastUsed('pump', pumps, pumps[0]?.id ?? null)
   const [rebound, setRebound] = useState<number | null>(
     setting?.clicks.rebound ?? state.snapshot.rebound?.reading?.value ?? null,
   )

@@ -10,7 +10,8 @@ import { TextField } from '../../ui/field.tsx'
 import { SideHead } from '../../ui/ledger.tsx'
 import { ByWhom } from './by-whom.tsx'
 import { chapterHref } from './job-address.ts'
-import { pumpsOf, useJobView, useWriting } from './job-view.tsx'
+import { gaugesOf, useJobView, useWriting } from './job-view.tsx'
+import { useLastUsed } from './last-used.ts'
 import { ReadingField, Shown, useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
 import { beforePump } from './start-pressure.ts'
@@ -29,7 +30,8 @@ const measureOf: Readonly<Record<SnapshotItem, Reading['measure']>> = {
 function BeforeHose({ shown, pump }: { shown: number; pump: Instrument | undefined }) {
   const { sheet } = useJobView()
   const text = useShownText()
-  if (sheet?.springKind !== 'air' || pump?.kind !== 'pump' || !sheet.spring.positiveVolume) return null
+  if (sheet?.springKind !== 'air' || (pump?.kind !== 'pump' && pump?.kind !== 'gauge') || !sheet.spring.positiveVolume)
+    return null
   const before = beforePump(sheet, sheet.spacers?.value ?? 0, shown, pump)
   return <p className="book">{say('keep.before-hose', { before: text(before, 'Pa') })}</p>
 }
@@ -100,9 +102,9 @@ function PhotosForm() {
 function KeepForm({ item }: { item: Exclude<SnapshotItem, 'photos'> }) {
   const { instruments } = useJobView()
   const { write, refusal } = useWriting()
-  const pumps = pumpsOf(instruments)
+  const pumps = gaugesOf(instruments)
   const [value, setValue] = useState<number | null>(null)
-  const [pump, setPump] = useState<string | null>(pumps.length === 1 ? (pumps[0]?.id ?? null) : null)
+  const [pump, setPump] = useLastUsed('gauge', pumps, pumps.length === 1 ? (pumps[0]?.id ?? null) : null)
   const [unknown, setUnknown] = useState(false)
   if (unknown) return <NotKnown item={item} onDone={() => setUnknown(false)} />
   const pressure = item === 'pressure'

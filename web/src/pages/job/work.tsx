@@ -5,6 +5,7 @@ import { useMeasures } from '../../figures/world.tsx'
 import { Button, LinkButton } from '../../ui/button.tsx'
 import { chapterHref } from './job-address.ts'
 import { pumpsOf, useJobView, useWriting, wrenchesOf } from './job-view.tsx'
+import { useLastUsed } from './last-used.ts'
 import { MaximumOnUnit } from './maximum-on-unit.tsx'
 import { Refused } from './refused.tsx'
 import { StepDrawing } from './step-drawing.tsx'
@@ -37,12 +38,14 @@ function Step({ index, setIndex }: { index: number; setIndex: (index: number) =>
   const { write, refusal } = useWriting()
   const measures = useMeasures()
   const [draft, setDraft] = useState<TickDraft>(noDraft)
-  const [pickedWrench, pickWrench] = useState<string | null>(null)
   const pumps = pumpsOf(instruments)
-  const [pickedPump, pickPump] = useState<string | null>(null)
+  const wrenches = wrenchesOf(instruments)
   const step = state.steps[index]
+  // A wrench that suits one step may be far too large for another: each step has its own.
+  const [pickedWrench, pickWrench] = useLastUsed(`wrench.${step?.step}`, wrenches)
+  const [pickedPump, pickPump] = useLastUsed('pump', pumps)
   const tools: FigureTools = {
-    wrenches: wrenchesOf(instruments),
+    wrenches,
     pickedWrench,
     pump: pumps.find((one) => one.id === pickedPump) ?? pumps[0] ?? null,
   }

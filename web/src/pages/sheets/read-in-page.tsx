@@ -95,7 +95,7 @@ export function ReadInPage() {
     >
       <h1>{say('sheet-file.title')}</h1>
       <p className="book">{say('sheet-file.note')}</p>
-      <div className="acts">
+      <div className="file-acts">
         <label className="button second size-row file">
           <span>{say('sheet-file.pick')}</span>
           <input type="file" accept="application/json,.json" onChange={(event) => void pick(event.target.files?.[0])} />

@@ -1,24 +1,28 @@
-/** Every sheet of the shop, the way to its instruments, and the way in for a file. */
+/** Every sheet of the shop; the way to its instruments, and in for a file. */
 import { say } from '@legwork/trade'
 import { useRegisters } from '../../offline/hooks.tsx'
 import { LinkButton } from '../../ui/button.tsx'
-import { Row, SideHead } from '../../ui/ledger.tsx'
+import { Row } from '../../ui/ledger.tsx'
 import { ShopFrame } from '../shop-frame.tsx'
 import { useAllSheets } from './revisions.ts'
 import './sheets.css'
 
 export function SheetsPage() {
   const newest = [...new Map(useAllSheets().map((sheet) => [sheet.id, sheet])).values()]
-  const { instruments } = useRegisters()
   const { units } = useRegisters()
   return (
     <ShopFrame
       place="sheets"
       title={say('place.sheets')}
       actions={
-        <LinkButton kind="second" href="/sheets/read-in">
-          {say('sheets.read-in')}
-        </LinkButton>
+        <>
+          <LinkButton kind="second" href="/instruments">
+            {say('sheets.instruments')}
+          </LinkButton>
+          <LinkButton kind="second" href="/sheets/read-in">
+            {say('sheets.read-in')}
+          </LinkButton>
+        </>
       }
     >
       <h1>{say('place.sheets')}</h1>
@@ -41,13 +45,6 @@ export function SheetsPage() {
           </Row>
         ))}
       <p className="book">{say('sheets.file-note')}</p>
-      <SideHead place="above" title={say('sheets.instruments')} note={say('sheets.instruments.note')}>
-        <Row href="/instruments" className="list-row">
-          <b>{say('sheets.instruments')}</b>
-          <span />
-          <span translate="no">{instruments.filter(({ putAway }) => !putAway).length}</span>
-        </Row>
-      </SideHead>
     </ShopFrame>
   )
 }
