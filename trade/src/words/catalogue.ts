@@ -1,6 +1,4 @@
 /** Texts of the product that are there from the first page on, assembled from one file a subject. */
-import { appCalculationFieldWords } from './app-calculation-fields.ts'
-import { appCalculationWords } from './app-calculations.ts'
 import { appFigureWords } from './app-figures.ts'
 import { appFrameWords } from './app-frame.ts'
 import { appHandOverWords } from './app-hand-over.ts'
@@ -33,8 +31,6 @@ export const catalogue = {
   ...appFrameWords,
   ...appPhotoWords,
   ...appPlaceWords,
-  ...appCalculationWords,
-  ...appCalculationFieldWords,
   ...appJobWords,
   ...appSetUpWords,
   ...appSheetWords,

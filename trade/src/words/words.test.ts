@@ -1,10 +1,20 @@
 import { afterEach, describe, expect, it } from 'vitest'
 import { rules } from '../gates/rules.ts'
 import { procedureSteps } from '../procedures/procedures.ts'
+import { appCalculationFieldWords } from './app-calculation-fields.ts'
+import { appCalculationWords } from './app-calculations.ts'
 import { catalogue } from './catalogue.ts'
 import { faultTestWords } from './fault-tests.ts'
 import { faultWords } from './faults.ts'
+import type { LaterWords } from './later.ts'
 import { isWordKey, message, say, sayMessage, sayPressuresIn, setVoice } from './words.ts'
+
+const later: LaterWords = {
+  ...faultWords,
+  ...faultTestWords,
+  ...appCalculationWords,
+  ...appCalculationFieldWords,
+}
 
 afterEach(() => {
   setVoice('plain')
@@ -41,7 +51,7 @@ describe('the text catalogue', () => {
   })
 
   it('has no empty text, no double space, no text in capitals, and braces that close', () => {
-    for (const [key, text] of Object.entries({ ...catalogue, ...faultWords, ...faultTestWords })) {
+    for (const [key, text] of Object.entries({ ...catalogue, ...later })) {
       expect(text.trim(), key).not.toBe('')
       expect(text, key).not.toMatch(/ {2}/)
       expect(text.replaceAll(/\{[^{}]*\}/g, ''), key).not.toMatch(/[{}]/)
