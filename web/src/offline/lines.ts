@@ -58,6 +58,12 @@ export interface OwnPhoto {
   says: string | null
 }
 
+export interface BenchHands {
+  /** `17:00` */
+  closes: string
+  people: number
+}
+
 export interface Meta {
   workshop: { id: Id; name: string; demo: boolean; home: boolean } | null
   station: { id: Id; name: string } | null
@@ -65,12 +71,22 @@ export interface Meta {
   hands: Id | null
   /** The last `stationNo` given away. */
   lastNo: number
+  /** Until when the bench is manned, by the station's own time of day, and by how many; null: the usual. */
+  bench: BenchHands | null
   /** How far this station has followed the server's changes; null before the first fill. */
   position: number | null
   /** Server's clock less this station's [ms]. */
   clockOffset: number
 }
-export const emptyMeta: Meta = { workshop: null, station: null, hands: null, lastNo: 0, position: null, clockOffset: 0 }
+export const emptyMeta: Meta = {
+  workshop: null,
+  station: null,
+  hands: null,
+  bench: null,
+  lastNo: 0,
+  position: null,
+  clockOffset: 0,
+}
 
 /** What changes together: on disk in one transaction, then in every page of this station. */
 export interface Change {

@@ -1,12 +1,15 @@
 import { chapterOrder, type JobState, type Stream, say, sayMessage } from '@legwork/trade'
 import { ChapterRule } from '../charts/chapter-rule.tsx'
+import { UnitProfile } from '../cutaway/unit-profile.tsx'
 import { day } from '../figures/moment.ts'
 import { GateMark } from '../marks/gate-mark.tsx'
 import { SafetySign } from '../marks/safety-sign.tsx'
 import { useJobs, useNow, useRegisters, useStation } from '../offline/hooks.tsx'
 import { LinkButton } from '../ui/button.tsx'
 import { Row, SideHead } from '../ui/ledger.tsx'
+import { type BenchDue, benchDue } from './bench-due.ts'
 import { benchGroupOf, benchGroups } from './bench-groups.ts'
+import { BenchHead } from './bench-head.tsx'
 import { ShopFrame } from './shop-frame.tsx'
 import './bench.css'
 
@@ -19,33 +22,58 @@ function whereItStands(state: JobState): string {
     : chapter
 }
 
-function BenchRow({ stream, state }: { stream: Stream; state: JobState }) {
-  const { units, riders, visits } = useRegisters()
+function Due({ due, after }: { due: BenchDue; after: boolean }) {
+  return (
+    <span className="due">
+      {after && ' · '}
+      {say(due.over ? 'bench.due-since' : 'bench.due', { day: day(due.date) })}
+    </span>
+  )
+}
+
+interface BenchRowProps {
+  stream: Stream
+  state: JobState
+  jobs: readonly { state: JobState }[]
+}
+
+function BenchRow({ stream, state, jobs }: BenchRowProps) {
+  const { units, riders, visits, sheets } = useRegisters()
+  const now = useNow()
   const { texts } = useStation().store.memory
   const unit = units.find(({ id }) => id === state.opened?.unit)
   const rider = riders.find(({ id }) => id === state.opened?.rider)
   const visit = visits.find(({ id }) => id === state.opened?.visit)
+  const sheet = state.sheet ?? sheets.find(({ id }) => id === unit?.sheet)
+  const due = benchDue(jobs, unit?.id ?? null, rider?.hoursPerWeek ?? null, now)
   const asked = state.opened?.asked ? texts.get(state.opened.asked)?.text : null
-  const now = chapterOrder.indexOf(state.next.chapter)
+  const at = chapterOrder.indexOf(state.next.chapter)
   const shut = state.stopped?.because ?? state.next.blocked?.because
   return (
     <Row href={`/jobs/${encodeURIComponent(stream)}`} className={state.stopped ? 'bench-row is-stopped' : 'bench-row'}>
       <div className="unit" translate="no">
-        <b>{unit?.label}</b>
+        {unit && sheet && (
+          <UnitProfile
+            of={{
+              kind: unit.kind,
+              body: sheet.body,
+              stanchion: sheet.stanchion?.value ?? null,
+              stroke: sheet.stroke.value,
+            }}
+          />
+        )}
         <small>{unit?.description}</small>
       </div>
       <div className="who">
         <b>{rider ? <span translate="no">{rider.name}</span> : say('bench.no-rider')}</b>
-        {asked && (
-          <p className="book" translate="no">
-            <em>“{asked}”</em>
-          </p>
-        )}
+        <p className="book" translate="no">
+          <span className="label">{unit?.label}</span> {asked && <em>“{asked}”</em>}
+        </p>
       </div>
       <div className="stand">
         <ChapterRule
-          states={chapterOrder.map((_, index) => (index < now ? 'done' : index === now ? 'now' : 'to-come'))}
-          {...(shut ? { gateAt: now + 1 } : {})}
+          states={chapterOrder.map((_, index) => (index < at ? 'done' : index === at ? 'now' : 'to-come'))}
+          {...(shut ? { gateAt: at + 1 } : {})}
         />
         <span>{whereItStands(state)}</span>
         <small className="book">
@@ -56,6 +84,7 @@ function BenchRow({ stream, state }: { stream: Stream; state: JobState }) {
           ) : (
             visit?.promised && say('bench.promised', { day: day(visit.promised) })
           )}
+          {!shut && due && <Due due={due} after={Boolean(visit?.promised)} />}
         </small>
       </div>
       <div className="minutes">
@@ -74,7 +103,6 @@ function BenchRow({ stream, state }: { stream: Stream; state: JobState }) {
 /** Today: what is on the bench, what waits and for what. */
 export function Bench() {
   const jobs = useJobs()
-  const now = useNow()
   const here = jobs.flatMap((job) => {
     const group = benchGroupOf(job.state.state)
     return group ? [{ ...job, group }] : []
@@ -92,10 +120,7 @@ export function Bench() {
         </LinkButton>
       }
     >
-      <div className="bench-head">
-        <h1 translate="no">{day(now)}</h1>
-        <p>{say('bench.work', { n: Math.round(minutes) })}</p>
-      </div>
+      <BenchHead work={minutes} />
       {here.length === 0 && <p className="empty">{say('bench.empty')}</p>}
       {benchGroups.map((group) => {
         const rows = here.filter((job) => job.group === group)
@@ -103,7 +128,7 @@ export function Bench() {
           rows.length > 0 && (
             <SideHead key={group} title={say(`bench.${group}`)} className={group}>
               {rows.map(({ stream, state }) => (
-                <BenchRow key={stream} stream={stream} state={state} />
+                <BenchRow key={stream} stream={stream} state={state} jobs={jobs} />
               ))}
             </SideHead>
           )

@@ -1,7 +1,11 @@
 import { type Measures, type Person, say } from '@legwork/trade'
-import { useHands, useRegisters, useWriteRegister } from '../offline/hooks.tsx'
+import { useHands, useHome, useRegisters, useStation, useStationStatus, useWriteRegister } from '../offline/hooks.tsx'
+import type { BenchHands } from '../offline/lines.ts'
 import { Choice } from '../ui/choice.tsx'
+import { TextField } from '../ui/field.tsx'
 import { Row } from '../ui/ledger.tsx'
+import { Stepper } from '../ui/stepper.tsx'
+import { usualHands } from './hands-today.ts'
 import { ShopFrame } from './shop-frame.tsx'
 import './station-page.css'
 
@@ -25,10 +29,40 @@ function MeasureChoice<M extends keyof Measures>({ of, label, person }: { of: M;
   )
 }
 
+/** Until when there are hands at the bench today, and how many: what the Bench reckons with. */
+function HandsToday() {
+  const station = useStation()
+  useStationStatus()
+  const bench = station.store.memory.meta.bench ?? usualHands
+  const change = (patch: Partial<BenchHands>) => void station.store.commit({ meta: { bench: { ...bench, ...patch } } })
+  return (
+    <section className="hand-measures">
+      <h2>{say('hands.today')}</h2>
+      <TextField
+        label={say('hands.closes')}
+        type="time"
+        value={bench.closes}
+        onChange={(closes) => /^\d\d:\d\d$/.test(closes) && change({ closes })}
+      />
+      <Stepper
+        label={say('hands.people')}
+        value={<span translate="no">{bench.people}</span>}
+        less={say('hands.fewer')}
+        more={say('hands.more')}
+        atLeast={bench.people <= 1}
+        atMost={bench.people >= 12}
+        onLess={() => change({ people: bench.people - 1 })}
+        onMore={() => change({ people: bench.people + 1 })}
+      />
+    </section>
+  )
+}
+
 /** Whose hands are on, and the measures they read and write in. */
 export function HandsPage() {
   const { people } = useRegisters()
   const { person, setHands } = useHands()
+  const home = useHome()
   return (
     <ShopFrame place={null} title={say('hands.title')}>
       <h1>{say('hands.title')}</h1>
@@ -38,6 +72,7 @@ export function HandsPage() {
           <span>{say(`role.${one.role}`)}</span>
         </Row>
       ))}
+      {!home && <HandsToday />}
       {person && (
         <section className="hand-measures">
           <h2>{say('hands.measures', { name: person.name })}</h2>

@@ -57,16 +57,12 @@ export function ShopFrame({ place: here, title, children, actions }: ShopFramePr
             grow: true,
           },
           { label: say('place.search.label'), value: say('place.search'), href: '/search', phone: 'show' },
-          // At home the hands are always the same.
-          ...(home
-            ? []
-            : [
-                {
-                  label: say('place.hands'),
-                  value: person ? <span translate="no">{person.name}</span> : say('place.nobody'),
-                  href: '/hands',
-                },
-              ]),
+          {
+            // At home the hands are always the same; what they read in may change.
+            label: say(home ? 'place.measures' : 'place.hands'),
+            value: person ? <span translate="no">{person.name}</span> : say('place.nobody'),
+            href: '/hands',
+          },
           { label: say('place.book'), value: <KeptOrSent />, href: '/station', phone: 'show' },
         ],
       }}
