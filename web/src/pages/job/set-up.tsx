@@ -64,7 +64,8 @@ export function SetUp() {
   const [taken, setTaken] = useState<number | null>(null)
   const found = useInputs(sag, spacers)
   const inputs = 'missing' in found ? null : found
-  const alone = !rider && sheet !== null && missingForSpring(sheet).length === 0
+  // Nobody to work it out for, or nothing to hang it on: a pressure for each rider instead.
+  const card = inputs === null && sheet !== null && missingForSpring(sheet).length === 0
   return (
     <div>
       {inputs && (
@@ -82,11 +83,17 @@ export function SetUp() {
           }}
         />
       )}
-      {alone && <StartCard sheet={sheet} />}
-      {!alone && 'missing' in found && <Missing missing={found.missing} />}
+      {card && <StartCard sheet={sheet} />}
+      {(!card || rider) && 'missing' in found && <Missing missing={found.missing} />}
       <div className="two-columns">
-        {inputs && <MeasuredSag inputs={inputs} onUse={setTaken} />}
-        <Setting key={taken ?? 'setting'} spacers={spacers} taken={taken} />
+        {inputs && (
+          <div>
+            <MeasuredSag inputs={inputs} onUse={setTaken} />
+          </div>
+        )}
+        <div>
+          <Setting key={taken ?? 'setting'} spacers={spacers} taken={taken} />
+        </div>
       </div>
     </div>
   )

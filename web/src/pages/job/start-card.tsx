@@ -5,16 +5,71 @@ import { useMemo, useState } from 'react'
 import { QuantityInput } from '../../figures/quantity-input.tsx'
 import { QuantityText } from '../../figures/quantity-text.tsx'
 import { WorkedOut } from '../../figures/workings.tsx'
+import { Button } from '../../ui/button.tsx'
 import { SideHead } from '../../ui/ledger.tsx'
+import { ByWhom } from './by-whom.tsx'
+import { useJobView, useWriting } from './job-view.tsx'
 import { usualShare } from './posture.ts'
-import { pressureWorkings } from './set-up-workings.tsx'
-import { cardRows } from './start-card-rows.ts'
-import type { StartInputs } from './start-pressure.ts'
+import { useShownText } from './readings.tsx'
+import { Refused } from './refused.tsx'
+import { loadWorkings, pressureWorkings } from './set-up-workings.tsx'
+import { type CardRow, cardRows } from './start-card-rows.ts'
+import { type StartInputs, startPressure } from './start-pressure.ts'
+import { bench } from './what-if.ts'
 
 /** A trail bike's, where nobody measured it (common practice, no source). */
 const usual = { headAngle: 65, frontMass: 5 }
 
+interface CardLineProps {
+  row: CardRow
+  base: Omit<StartInputs, 'riderMass'>
+  onFill: (inputs: StartInputs, pressure: number) => void
+}
+
+function CardLine({ row, base, onFill }: CardLineProps) {
+  const { riderMass, load, pressure } = row
+  const inputs: StartInputs = { ...base, riderMass }
+  const text = useShownText()
+  return (
+    <tr>
+      <th scope="row">
+        <QuantityText value={riderMass} kind="mass" digits={0} />
+      </th>
+      <td>
+        <WorkedOut value={load} kind="force" digits={0} workings={() => loadWorkings(inputs, 'standing', 'load')} />
+      </td>
+      <td>
+        {pressure === null ? (
+          <span className="book">{say('set-up.card.none')}</span>
+        ) : (
+          <WorkedOut
+            value={pressure}
+            kind="pressure"
+            size="row-small"
+            workings={() => pressureWorkings(inputs, load)}
+          />
+        )}
+      </td>
+      <td>
+        {pressure !== null && (
+          <Button
+            kind="second"
+            size="row"
+            name={say('set-up.card.fill-name', { pressure: text(pressure, 'Pa') })}
+            onPress={() => onFill(inputs, pressure)}
+          >
+            {say('set-up.card.fill')}
+          </Button>
+        )}
+      </td>
+    </tr>
+  )
+}
+
 export function StartCard({ sheet }: { sheet: Sheet }) {
+  const { state } = useJobView()
+  const { write, refusal } = useWriting()
+  const text = useShownText()
   const wanted = targetSag(sheet)
   const [headAngle, setHeadAngle] = useState<number | null>(usual.headAngle)
   const [frontMass, setFrontMass] = useState<number | null>(usual.frontMass)
@@ -34,6 +89,21 @@ export function StartCard({ sheet }: { sheet: Sheet }) {
   )
   const rows = useMemo(() => cardRows(base), [base])
   const percent = (share: number) => Math.round(share * 100)
+  const fill = (inputs: StartInputs, pressure: number) => {
+    const { riderMass, frontShare: share, sag: wantedSag, ambient, spacers } = inputs
+    const { band, load } = startPressure(inputs)
+    void write('set-up-worked-out', {
+      pressure,
+      band,
+      temperature: bench.temperature,
+      ambient,
+      riderMass,
+      frontShare: share,
+      sag: wantedSag,
+      load,
+      spacers,
+    })
+  }
   return (
     <SideHead
       place="above"
@@ -72,33 +142,21 @@ export function StartCard({ sheet }: { sheet: Sheet }) {
             <th scope="col">{say('set-up.card.mass')}</th>
             <th scope="col">{say('set-up.card.load')}</th>
             <th scope="col">{say('set-up.card.pressure')}</th>
+            <td />
           </tr>
         </thead>
         <tbody>
           {rows.map((row) => (
-            <tr key={row.riderMass}>
-              <th scope="row">
-                <QuantityText value={row.riderMass} kind="mass" digits={0} />
-              </th>
-              <td>
-                <QuantityText value={row.load} kind="force" digits={0} />
-              </td>
-              <td>
-                {row.pressure === null ? (
-                  <span className="book">{say('set-up.card.none')}</span>
-                ) : (
-                  <WorkedOut
-                    value={row.pressure}
-                    kind="pressure"
-                    size="row-small"
-                    workings={() => pressureWorkings({ ...base, riderMass: row.riderMass }, row.load)}
-                  />
-                )}
-              </td>
-            </tr>
+            <CardLine key={row.riderMass} row={row} base={base} onFill={fill} />
           ))}
         </tbody>
       </table>
+      <Refused refusal={refusal} />
+      {state.setUp && (
+        <p className="written">
+          {say('set-up.written', { pressure: text(state.setUp.pressure, 'Pa') })} <ByWhom made={state.setUp} />
+        </p>
+      )}
     </SideHead>
   )
 }
