@@ -37,6 +37,19 @@ const pressReadings = [
 ]
 const at = { pressure: 600_000, ambient: 101_325, load: 450 }
 
+const moving = {
+  pressure: 600_000,
+  pressureAt: 0.001,
+  ambient: 101_325,
+  exponent: 1.2,
+  startStroke: 0.02,
+  mass: 2,
+  friction: 20,
+  from: 0.12,
+  to: 0.05,
+  load: 45,
+}
+
 const cases: readonly [string, (question: never) => unknown, object][] = [
   [
     'sag',
@@ -194,6 +207,46 @@ const cases: readonly [string, (question: never) => unknown, object][] = [
         tests: [{ id: 't', minutes: 3, falsePositive: 0.05, links: { c: 0.9 } }],
       },
       { kind: 'any', present: ['s'], absent: [], factors: { wear: 2 } },
+    ],
+  ],
+  [
+    'returnTime',
+    ([s, q]: [engine.Spring, engine.ReturnQuestion]) => engine.returnTime(s, q),
+    [fork, { ...moving, damping: 800 }],
+  ],
+  [
+    'dampingFromReturn',
+    ([s, q]: [engine.Spring, engine.FromReturnQuestion]) => engine.dampingFromReturn(s, q),
+    [fork, { ...moving, time: 0.15, timeResolution: 0.004 }],
+  ],
+  [
+    'clicksForDamping',
+    engine.clicksForDamping,
+    {
+      settings: [
+        { clicks: 1, damping: 1500 },
+        { clicks: 6, damping: 1100 },
+        { clicks: 12, damping: 830 },
+      ],
+      wanted: 900,
+    },
+  ],
+  ['dampingRatio', engine.dampingRatio, { damping: 700, rate: 7500, mass: 30 }],
+  [
+    'drop',
+    ([s, q]: [engine.Spring, engine.DropQuestion]) => engine.drop(s, q),
+    [
+      fork,
+      {
+        pressure: 6e5,
+        exponent: 1.3,
+        startStroke: 0.01,
+        sprungMass: 34,
+        wheelMass: 3,
+        dropHeight: 0.3,
+        damping: { linear: 800, orifice: 200 },
+        tyre: { rate: 90_000 },
+      },
     ],
   ],
   ['standardAir', ([altitude]: [number]) => engine.standardAir(altitude), [1200]],
