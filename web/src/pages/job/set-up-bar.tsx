@@ -99,7 +99,7 @@ export function WhatIfBar({
 }) {
   const { spacers, oilMore, there } = whatIf
   return (
-    <div className="steppers what-if-bar">
+    <div className="steppers what-if-bar screen-only">
       <Spacers spacers={spacers} onSpacers={(next) => onWhatIf({ ...whatIf, spacers: next })} />
       <Step
         label={say('set-up.what-if.oil')}

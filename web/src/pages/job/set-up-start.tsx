@@ -91,7 +91,7 @@ export function Start(props: StartProps) {
         <p className="refusal" role="alert" translate="no">
           {worked.message}
         </p>
-        <div className="steppers">
+        <div className="steppers screen-only">
           <Spacers spacers={props.inputs.spacers} onSpacers={props.onSpacers} />
         </div>
       </>
@@ -183,7 +183,7 @@ function Stage({ inputs, chosen, onChosen, onSag, onSpacers, worked }: StartProp
               onDone={() => setAsking(false)}
             />
           ) : (
-            <div className="steppers">
+            <div className="steppers screen-only">
               <PressureStep pressure={pressure} measure={measures.pressure} onPressure={onChosen} />
               <Spacers spacers={spacers} onSpacers={onSpacers} />
               <StrokeStep {...at} />

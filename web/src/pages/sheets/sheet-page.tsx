@@ -1,6 +1,7 @@
 /** One sheet: every value with its source, its limits, its revisions; each value can be changed. */
 import { type Id, type PlaceGroup, type Sheet, say, sayMessage, sheetPlaces, writeSheetFile } from '@legwork/trade'
 import { useState } from 'react'
+import { SheetCutaway } from '../../cutaway/sheet-cutaway.tsx'
 import { useFigureWorld } from '../../figures/world.tsx'
 import { useRegisters } from '../../offline/hooks.tsx'
 import { saveFile } from '../../offline/save-file.ts'
@@ -128,6 +129,7 @@ export function SheetPage({ id }: { id: Id }) {
       </p>
       {shown.generic && <p className="book generic">{say('sheet.generic')}</p>}
       {old && <p className="book">{say('sheet.old')}</p>}
+      <SheetCutaway key={`section ${shown.revision}`} sheet={shown} />
       <Values key={shown.revision} sheet={shown} taken={old ? null : revisions.map(({ revision }) => revision)} />
       <LimitLines sheet={shown} />
       <Revisions revisions={revisions} shown={shown} onPick={setPicked} />
