@@ -228,6 +228,17 @@ describe('a section in the browser', () => {
     for (const name of ['stanchion.left', 'cap.left', 'crown.web']) expect(names).not.toContain(name)
   })
 
+  it('presses itself slowly, in still pictures where motion is not wanted, and stops', async () => {
+    const { page } = bench
+    await section('nothing', ['Home'])
+    await page.getByRole('button', { name: 'Press it slowly' }).click()
+    await expect.poll(async () => (await drawnSection(page)).stroke, { timeout: 5000 }).toBeGreaterThan(0)
+    await page.getByRole('button', { name: 'Stop', exact: true }).click()
+    const { stroke } = await drawnSection(page)
+    await page.waitForTimeout(1200)
+    expect((await drawnSection(page)).stroke).toBe(stroke)
+  })
+
   it('on paper it is a line drawing: nothing in it is filled but with black, white or lines', async () => {
     const { page } = bench
     await section('nothing', ['Home'])
@@ -253,6 +264,6 @@ describe('a section in the browser', () => {
     expect(await row('positive chamber').innerText()).toMatch(/187\s*ml/)
     expect(await row('negative chamber').innerText()).toMatch(/31\s*ml/)
     expect(await row('bath oil, left').innerText()).toMatch(/10\s*ml/)
-    await page.getByRole('button', { name: 'Close' }).click()
+    await page.getByRole('button', { name: 'Close', exact: true }).click()
   })
 })

@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { addressesOf } from './src/addresses.ts'
 import { useBench } from './src/bench.ts'
 import { fingerOn } from './src/hand.ts'
-import { enterDemo, workThrough, writeStartPressure } from './src/walk.ts'
+import { chapterLink, enterDemo, workThrough, writeStartPressure } from './src/walk.ts'
 import { checkFigures } from './src/worked-out.ts'
 
 describe('worked-out figures', () => {
@@ -71,5 +71,21 @@ describe('worked-out figures', () => {
     const fill = await checkFigures(page, bench.address)
     expect(fill.wrong).toEqual([])
     expect(fill.seen).toBeGreaterThan(1)
+  })
+
+  it('of a start card, where a unit came alone', async () => {
+    const { page } = bench
+    await open('take-in-a-unit')
+    await page.getByLabel('Find it by label, unit or rider').fill('U01')
+    await page.getByRole('button', { name: 'Take in U01' }).click()
+    await page.getByText('No rider named').click()
+    await page.getByText('alone, off the bike').click()
+    await page.getByRole('button', { name: 'Open the job' }).click()
+    await page.getByRole('heading', { name: 'As it came in' }).waitFor()
+    await chapterLink(page, 'Set up').click()
+    await page.getByRole('heading', { name: 'Start card' }).waitFor()
+    const card = await checkFigures(page, bench.address, 4)
+    expect(card.wrong).toEqual([])
+    expect(card.seen).toBe(4)
   })
 })
