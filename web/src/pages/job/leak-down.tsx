@@ -7,12 +7,18 @@ import { SideHead, ValueRow } from '../../ui/ledger.tsx'
 import { ByWhom } from './by-whom.tsx'
 import { pumpsOf, useJobView, useWriting } from './job-view.tsx'
 import { useLastUsed } from './last-used.ts'
-import { leakOf, leakPair } from './leak-reading.ts'
+import { benchTemperature, leakOf, leakPair } from './leak-reading.ts'
 import { ReadingField, Shown, useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
 import { StillRests } from './still-rests.tsx'
 
-function ReadingForm({ what, expected }: { what: 'leak-down-start' | 'leak-down-end'; expected?: number | undefined }) {
+interface ReadingFormProps {
+  what: 'leak-down-start' | 'leak-down-end'
+  /** What it should show at this temperature; nothing for the first reading. */
+  expectedAt?: (temperature: number | null) => number | null
+}
+
+function ReadingForm({ what, expectedAt }: ReadingFormProps) {
   const { instruments, state } = useJobView()
   const { write, refusal } = useWriting()
   const text = useShownText()
@@ -21,14 +27,25 @@ function ReadingForm({ what, expected }: { what: 'leak-down-start' | 'leak-down-
   const [last, setPump] = useLastUsed('pump', pumps, pumps[0]?.id ?? null)
   const pump = what === 'leak-down-end' ? (began ?? last) : last
   const [value, setValue] = useState<number | null>(null)
+  const [temperature, setTemperature] = useState<number | null>(null)
+  const expected = expectedAt?.(temperature) ?? null
   const how = what === 'leak-down-start' ? 'pumped' : 'attached'
   const put = async () => {
     if (value === null) return
     const reading = { value, measure: 'Pa', instrument: pump, how } as const
+    if (temperature !== null) {
+      const read = { value: temperature, measure: 'K', instrument: null, how: null } as const
+      if (!(await write('measured', { what: `${what}-temperature`, leg: null, phase: 'done', reading: read }))) return
+    }
     if (await write('measured', { what, leg: null, phase: 'done', reading })) setValue(null)
   }
   return (
     <>
+      {expected !== null && (
+        <ValueRow name={<b>{say('prove.leak-down.should')}</b>} note={say('prove.leak-down.should.note')}>
+          <Shown value={expected} measure="Pa" size="row-large" />
+        </ValueRow>
+      )}
       <form
         className="keep-line"
         onSubmit={(event) => {
@@ -45,12 +62,15 @@ function ReadingForm({ what, expected }: { what: 'leak-down-start' | 'leak-down-
           />
         )}
         <ReadingField
+          label={say('prove.leak-down.temperature')}
+          hint={say('prove.leak-down.temperature.how', { bench: text(benchTemperature, 'K') })}
+          measure="K"
+          value={temperature}
+          onChange={setTemperature}
+        />
+        <ReadingField
           label={say(`prove.${what}.reading`)}
-          hint={
-            expected === undefined
-              ? say('prove.leak-down.how')
-              : say('prove.leak-down.expected', { reading: text(expected, 'Pa') })
-          }
+          hint={say(expected === null ? 'prove.leak-down.how' : 'prove.leak-down.on-again')}
           measure="Pa"
           value={value}
           onChange={setValue}
@@ -67,14 +87,25 @@ function ReadingForm({ what, expected }: { what: 'leak-down-start' | 'leak-down-
 export function LeakDownTest() {
   const { state, sheet, instruments } = useJobView()
   const text = useShownText()
-  const { start, end } = leakPair(state)
+  const { start, end, startTemperature, endTemperature } = leakPair(state)
   const restOf = (kind: RestKind) => state.rests.find((one) => one.kind === kind)
   const settle = restOf('settle')
   const leak = restOf('leak')
   const read = instruments.find((one) => one.id === start?.reading.instrument)
   const pump = read?.kind === 'pump' ? read : null
   const asked = { sheet, spacers: state.setUp?.spacers ?? 0, pump, minutes: leak?.over?.minutes ?? 10 }
-  const found = start && leakOf({ ...asked, start: start.reading.value, ...(end ? { end: end.reading.value } : {}) })
+  const from = startTemperature?.reading.value ?? null
+  const readAt = (temperature: number | null, reading?: number) =>
+    start &&
+    leakOf({
+      ...asked,
+      start: start.reading.value,
+      startTemperature: from,
+      endTemperature: temperature,
+      ...(reading === undefined ? {} : { end: reading }),
+    })
+  const found = readAt(endTemperature?.reading.value ?? null, end?.reading.value)
+  const taken = found && start ? start.reading.value - (readAt(from)?.expectedReading ?? 0) : null
   if (state.facts.fill === 'none' && !start) return null
   return (
     <SideHead place="above" title={say('prove.leak-down')} note={say('prove.leak-down.note')}>
@@ -86,7 +117,12 @@ export function LeakDownTest() {
         </ValueRow>
       )}
       {start && !end && leak && <StillRests rest={leak} />}
-      {start && !end && <ReadingForm what="leak-down-end" expected={found?.expectedReading} />}
+      {start && !end && taken !== null && (
+        <p className="book">{say('prove.leak-down.hose', { loss: text(taken, 'Pa') })}</p>
+      )}
+      {start && !end && (
+        <ReadingForm what="leak-down-end" expectedAt={(temperature) => readAt(temperature)?.expectedReading ?? null} />
+      )}
       {end && (
         <ValueRow name={<ByWhom made={end} />} note={say('prove.leak-down-end.reading')}>
           <Shown value={end.reading.value} measure="Pa" size="row" hand />

@@ -3,8 +3,8 @@ import { type LeakDown, leakDown } from '@legwork/engine'
 import { type JobState, type MeasuredEntry, type Sheet, springOf } from '@legwork/trade'
 import type { Pump } from './step-figure.ts'
 
-/** Both readings are taken at the bench. */
-const bench = 293.15
+/** Taken where nobody read a thermometer: a workshop's own. */
+export const benchTemperature = 293.15
 const minute = 60
 
 /** Of the chamber that the pump is put on at full length [m³]; null where the sheet gives none. */
@@ -14,13 +14,30 @@ function chamberOf(sheet: Sheet | null, spacers: number): number | null {
   return spring.positiveVolume - spacers * (spring.spacerVolume ?? 0) - (spring.chamberOil ?? 0)
 }
 
-/** The pair of readings since the air last went in. */
-export function leakPair(state: JobState): { start: MeasuredEntry | null; end: MeasuredEntry | null } {
+interface LeakPair {
+  start: MeasuredEntry | null
+  end: MeasuredEntry | null
+  /** Read beside each; null where it was not. */
+  startTemperature: MeasuredEntry | null
+  endTemperature: MeasuredEntry | null
+}
+
+/** The pair of readings since the air last went in, with the temperatures read with them. */
+export function leakPair(state: JobState): LeakPair {
   const { leakDown: standing } = state.facts
   const last = (what: string) => state.measured.findLast((one) => one.what === what) ?? null
+  const start = standing === 'none' ? null : last('leak-down-start')
+  const end = standing === 'finished' ? last('leak-down-end') : null
+  // A temperature is written just before its reading: an older one belongs to an earlier test.
+  const beside = (reading: MeasuredEntry | null, what: string) => {
+    const found = reading && last(what)
+    return found && Math.abs(Date.parse(found.at) - Date.parse(reading.at)) < minute * 1000 ? found : null
+  }
   return {
-    start: standing === 'none' ? null : last('leak-down-start'),
-    end: standing === 'finished' ? last('leak-down-end') : null,
+    start,
+    end,
+    startTemperature: beside(start, 'leak-down-start-temperature'),
+    endTemperature: beside(end, 'leak-down-end-temperature'),
   }
 }
 
@@ -31,19 +48,25 @@ interface LeakAsked {
   /** Gauge readings [Pa]; without the second, what it should show. */
   start: number
   end?: number
+  /** Where they were taken [K]; the bench's own where nobody read it. */
+  startTemperature?: number | null
+  endTemperature?: number | null
   minutes: number
 }
 
 /** Readings as their own pump shows them; null where the sheet gives no chamber. */
-export function leakOf({ sheet, spacers, pump, start, end = start, minutes }: LeakAsked): LeakDown | null {
+export function leakOf(asked: LeakAsked): LeakDown | null {
+  const { sheet, spacers, pump, start, end = start, minutes } = asked
+  const from = asked.startTemperature ?? benchTemperature
+  const to = asked.endTemperature ?? from
   const volume = chamberOf(sheet, spacers)
   if (volume === null) return null
   const error = 1 + (pump?.offset ?? 0)
   const found = leakDown({
     volume,
     hoseVolume: pump?.hoseVolume ?? 0,
-    start: { reading: start / error, temperature: bench },
-    end: { reading: end / error, temperature: bench, how: 'attached' },
+    start: { reading: start / error, temperature: from },
+    end: { reading: end / error, temperature: to, how: 'attached' },
     duration: Math.max(1, minutes * minute),
     ...(pump ? { gaugeResolution: pump.resolution } : {}),
   })

@@ -3,15 +3,16 @@ import { say } from '@legwork/trade'
 import { useState } from 'react'
 import { Button, LinkButton } from '../../ui/button.tsx'
 import { SideHead, ValueRow } from '../../ui/ledger.tsx'
+import { BeforeAfter } from './before-after.tsx'
 import { ByWhom } from './by-whom.tsx'
 import { judgedMeasurements } from './findings.ts'
 import { chapterHref } from './job-address.ts'
 import { useJobView, useWriting } from './job-view.tsx'
 import { LeakDownTest } from './leak-down.tsx'
 import { MeasureForm } from './measure-form.tsx'
-import { MeasuredRows } from './measured-rows.tsx'
 import { ReadingField, Shown, useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
+import './prove.css'
 
 function FreeLength() {
   const { state, sheet } = useJobView()
@@ -89,15 +90,12 @@ export function Prove() {
         <LeakDownTest />
       </div>
       <div>
-        <SideHead place="above" title={say('prove.before')}>
-          <MeasuredRows judged={before} />
-        </SideHead>
         <SideHead
           place="above"
-          title={say('prove.after')}
+          title={say('prove.compared')}
           note={state.facts.leakDown === 'none' ? say('prove.leak-none') : null}
         >
-          <MeasuredRows judged={now} />
+          <BeforeAfter before={before} after={now} />
           {adding ? (
             <MeasureForm phase="done" onDone={() => setAdding(false)} />
           ) : (
