@@ -9,7 +9,7 @@ const arrows = {
   cli: ['server', 'contract', 'trade', 'engine'],
   web: ['contract', 'trade', 'engine'],
   e2e: ['contract', 'trade', 'engine'],
-  benchmarks: ['contract', 'engine'],
+  benchmarks: ['contract', 'trade', 'engine'],
 }
 const rooms = Object.keys(arrows)
 const pure = ['engine', 'trade', 'contract']

@@ -2,13 +2,17 @@
 import { writeFileSync } from 'node:fs'
 import { agreement } from './agreement.ts'
 import { inChromium } from './chromium.ts'
+import { askDiagnosePeer } from './diagnose-peer.ts'
+import { askDoubtPeer } from './doubt-peer.ts'
 import { batchTimings, engineTimings } from './engine-timings.ts'
 import { frameTable, frameWords } from './frame-page.ts'
+import { askLifePeer } from './life-peer.ts'
 import { lastMinute, machineLines } from './machine.ts'
 import { figures, growth, type Row } from './page.ts'
 import { askPeers, type PeerBatch } from './peers.ts'
 import { askPressPeer } from './press-peer.ts'
 import { fork, loads } from './questions.ts'
+import { askReturnPeer } from './return-peer.ts'
 import type { Timing } from './rounds.ts'
 import { sliderFrames } from './slider-frames.ts'
 
@@ -16,6 +20,10 @@ const counts = [1000, 10_000, 100_000]
 const sagTarget = 2
 const sliderTarget = 300
 const pressTarget = 60_000
+const lifeTarget = 50_000
+const diagnosisTarget = 20_000
+const doubtTarget = 25_000
+const returnTarget = 1000
 const middle = 1
 
 function at<T>(all: readonly T[], index: number): T {
@@ -38,6 +46,10 @@ export async function bench(pageBundle: string): Promise<void> {
   const browser = await inChromium(pageBundle)
   const peers = askPeers({ ...fork, batches: counts.map(loads) })
   const press = askPressPeer()
+  const life = askLifePeer()
+  const diagnosis = askDiagnosePeer()
+  const doubt = askDoubtPeer()
+  const back = askReturnPeer()
   const frames = await sliderFrames()
   const ended = lastMinute()
   const difference = agreement(peers, counts)
@@ -55,13 +67,21 @@ export async function bench(pageBundle: string): Promise<void> {
     { what: 'set-up slider, Chromium', ours: browser.timings.slider, peer: slider, target: sliderTarget },
     { what: 'press test, Node', ours: node.press, peer: press, target: pressTarget },
     { what: 'press test, Chromium', ours: browser.timings.press, peer: press, target: pressTarget },
+    { what: 'lives, 10,000, Node', ours: node.life, peer: life, target: lifeTarget },
+    { what: 'lives, 10,000, Chromium', ours: browser.timings.life, peer: life, target: lifeTarget },
+    { what: 'diagnosis, 8 signs, Node', ours: node.diagnosis, peer: diagnosis, target: diagnosisTarget },
+    { what: 'diagnosis, 8 signs, Chromium', ours: browser.timings.diagnosis, peer: diagnosis, target: diagnosisTarget },
+    { what: 'doubt of a sag, 10,000 draws, Node', ours: node.doubt, peer: doubt, target: doubtTarget },
+    { what: 'doubt of a sag, 10,000 draws, Chromium', ours: browser.timings.doubt, peer: doubt, target: doubtTarget },
+    { what: 'damping from a return time, Node', ours: node.back, peer: back, target: returnTarget },
+    { what: 'damping from a return time, Chromium', ours: browser.timings.back, peer: back, target: returnTarget },
   ]
   const { python, numpy, scipy } = peers.versions
   const lines = [
     '# Benchmarks',
     '',
     'Written by `npm run bench`; nothing here is typed in. Repeat it with that one command on a quiet machine; it needs',
-    "Debian's `chromium` and `python3-scipy`. Times are no tests: no check of this project fails by the clock.",
+    "Debian's `chromium`, `python3-scipy` and `r-cran-survival`. Times are no tests: no check of this project fails by the clock.",
     '',
     ...[...machine, `Chromium ${browser.version}; Python ${python}, NumPy ${numpy}, SciPy ${scipy}`].map(
       (line) => `- ${line}`,
@@ -87,6 +107,14 @@ export async function bench(pageBundle: string): Promise<void> {
     '  the pressures of every chamber at each point; the peer works out forces alone, at one pressure.',
     '- _Press test_: all six hypotheses of U01 pressed at full and half pressure, twelve stops each, with bands and verdict.',
     '  The peer fits the same hypotheses by least squares from one start each and leaves the bands out.',
+    '- _Lives_: 10,000 invented lives, about four in ten cut short: Weibull with bands and B10, the interval that costs least,',
+    '  Kaplan–Meier with its band. The peer is R’s `survreg` and `survfit` on data made ready beforehand.',
+    '- _Diagnosis_: eight signs of an air fork, drawn anew for each of 16 cases: exact posteriors, ranking, and the expected gain',
+    '  of every next test. The peer sums over all 256 subsets of the signs, vectorised, with the network made ready beforehand.',
+    '- _Doubt of a sag_: pressure to 1 psi and load to 8 N, 10,000 draws of the sag, each from the plain spring with every field',
+    '  checked; median, band and both shares. The peer draws and solves all at once and checks nothing.',
+    '- _Damping from a return time_: bare lowers from 100 to 20 mm in 80 to 200 ms. The peer solves the same motion by',
+    '  `solve_ivp`, asked by `brentq` between a tenth and ten times what a slow leg would need.',
     '',
     '## Finger to frame',
     '',

@@ -24,17 +24,20 @@ export interface Survival {
  */
 export function kaplanMeier(lives: readonly Life[]): Survival[] {
   stopAtLives(lives)
-  const sorted = [...lives].sort((one, other) => one.hours - other.hours)
+  const all = Float64Array.from(lives, ({ hours }) => hours).sort()
+  const failures = Float64Array.from(lives.flatMap(({ hours, failed }) => (failed ? [hours] : []))).sort()
   const curve: Survival[] = []
   let survival = 1
   let variance = 0
+  let gone = 0
   let index = 0
-  while (index < sorted.length) {
-    const hours = sorted[index]?.hours ?? 0
-    const atRisk = sorted.length - index
-    let failed = 0
-    for (; sorted[index]?.hours === hours; index += 1) if (sorted[index]?.failed) failed += 1
-    if (failed === 0) continue
+  while (index < failures.length) {
+    const hours = failures[index] ?? 0
+    const before = index
+    while (failures[index] === hours) index += 1
+    const failed = index - before
+    while ((all[gone] ?? hours) < hours) gone += 1
+    const atRisk = all.length - gone
     survival *= (atRisk - failed) / atRisk
     if (atRisk === failed) {
       curve.push({ hours, survival: 0, low: null, high: null })
