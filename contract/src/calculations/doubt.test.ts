@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { calculations, doubtInSteps, runCalculation, runDoubt } from './index.ts'
 
@@ -170,4 +172,12 @@ it('a doubt given to another calculation says where it goes', () => {
       { field: 'load', next: 'A doubt is carried by the calculation doubt: ask that one, with this as its input.' },
     ],
   })
+})
+
+it('the question of docs/doubt.md is answered: one pump read twice hardly touches the leak', () => {
+  const page = readFileSync(join(import.meta.dirname, '../../../docs/doubt.md'), 'utf8')
+  const [, question = ''] = /```json\n([\s\S]+?)```/.exec(page) ?? []
+  const { leak, pressureEnd } = outputOf(runCalculation('doubt', JSON.parse(question)))
+  expect(Object(leak).shares['pump 3']).toBeLessThan(0.02)
+  expect(Object(pressureEnd).shares['pump 3']).toBeGreaterThan(0.9)
 })

@@ -1,10 +1,13 @@
 /** Every calculation over HTTP: the same objects as on the command line. */
+import { setImmediate as aTurn } from 'node:timers/promises'
 import { problem } from '@legwork/contract'
 import {
+  type Answer,
   answerSchema,
   type Calculation,
   calculations,
   describeCalculation,
+  doubtInSteps,
   runCalculation,
 } from '@legwork/contract/calculations/index.ts'
 import type { FastifyInstance } from 'fastify'
@@ -16,10 +19,18 @@ const named = z.object({ name: z.enum(Object.keys(calculations)) })
 const config = { permission: 'calc' } as const
 const { $schema: _dialect, ...problemSchema } = z.toJSONSchema(problem)
 
-function answered(name: string, input: unknown): Record<string, unknown> {
-  const answer = runCalculation(name, input)
+function answered(answer: Answer): Record<string, unknown> {
   if (answer.ok) return answer.output
   throw new Trouble(answer.errors[0]?.code === 'unknown-calculation' ? 404 : 422, 'Not calculated', answer.errors)
+}
+
+/** `doubt` may take seconds: between its steps other requests have their turn. */
+async function doubted(input: unknown): Promise<Answer> {
+  const steps = doubtInSteps(input)
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (step.done) return step.value.answer
+    await aTurn()
+  }
 }
 
 /** What OpenAPI tells of one calculation: its own input, example and answer. */
@@ -60,12 +71,13 @@ export function calcRoutes(app: FastifyInstance): void {
         validatorCompiler: () => () => true,
         serializerCompiler: () => JSON.stringify,
       },
-      (request) => answered(one.name, request.body),
+      async (request) =>
+        answered(one.name === 'doubt' ? await doubted(request.body) : runCalculation(one.name, request.body)),
     )
   }
   routes.post(
     '/api/calc/:name',
     { config, schema: { hide: true, params: z.object({ name: z.string() }), body: z.unknown() } },
-    (request) => answered(request.params.name, request.body),
+    (request) => answered(runCalculation(request.params.name, request.body)),
   )
 }
