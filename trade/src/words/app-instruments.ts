@@ -1,7 +1,8 @@
 /** Instruments: the register of pumps, gauges, wrenches and whatever else is read. */
 export const appInstrumentWords = {
   'instruments.title': 'Instruments',
-  'instruments.note': 'Each reading names the one it was taken with. What an instrument leaves open is set against the limits.',
+  'instruments.note':
+    'Each reading names the one it was taken with. What an instrument leaves open is set against the limits.',
   'instruments.empty': 'No instruments yet. Begin with the pump: every pressure names one.',
   'instruments.new': 'New instrument',
   'instruments.put-away': 'Put away',
@@ -52,7 +53,8 @@ export const appInstrumentWords = {
   'hose.chamber.unit': '{label} {description}',
   'hose.chamber.volume': 'Its volume',
   'hose.chamber.of': 'Its positive chamber with {n} {n?spacer|spacers}',
-  'hose.chamber.assumed': 'Its dimensions are assumed: the hose would only be as right as they are. Take a unit with its maker’s sheet.',
+  'hose.chamber.assumed':
+    'Its dimensions are assumed: the hose would only be as right as they are. Take a unit with its maker’s sheet.',
   'hose.spacers': 'Spacers in it',
   'hose.reading': 'Reading {n}',
   'hose.found': 'Hose and gauge',

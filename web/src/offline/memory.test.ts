@@ -1,4 +1,4 @@
-import type { AnyBookEntry, AnyEntryDraft } from '@legwork/trade'
+import type { AnyBookEntry, AnyEntryDraft, Registers } from '@legwork/trade'
 import { expect, it } from 'vitest'
 import { emptyMeta } from './lines.ts'
 import { Memory } from './memory.ts'
@@ -35,4 +35,26 @@ it('reads what lies on the disk since an older version as today’s, and sends i
   const lifted = { version: 2, body: { for: 'rest', rest: null, until: null, why: null } }
   expect(bodies).toEqual([lifted, lifted])
   expect(memory.unsent).toMatchObject([{ draft: { version: 1, body: old.body } }])
+})
+
+it('knows the version that the server will have, over all revisions of a sheet and what is kept here', () => {
+  const id = '01900000-0000-7000-8000-0000000000aa'
+  const sheet = (revision: string) => ({ id, revision }) as Registers['sheets'] // what a version hangs on
+  const other = { ...sheet('A'), id: '01900000-0000-7000-8000-0000000000ab' }
+  const memory = new Memory({
+    meta: emptyMeta,
+    outbox: [],
+    refused: [],
+    book: [],
+    registers: [
+      { key: `sheets/${id}/C`, register: 'sheets', version: 1, body: sheet('C') },
+      { key: `sheets/${id}/C.1`, register: 'sheets', version: 2, body: sheet('C.1') },
+    ],
+    texts: [],
+    photos: [],
+  })
+  expect([sheet('D'), sheet('C'), other].map((body) => memory.versionOf('sheets', body))).toEqual([2, 2, 0])
+  const line = { is: 'register', made: 'online', id: 'change', person: 'p', madeAt: old.madeAt, texts: [] } as const
+  memory.apply({ kept: [{ ...line, stationNo: 5, register: 'sheets', seenVersion: 2, body: sheet('D') }] })
+  expect(memory.versionOf('sheets', sheet('E'))).toBe(3)
 })

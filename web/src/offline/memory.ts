@@ -123,8 +123,13 @@ export class Memory {
     return list
   }
 
-  versionOf(register: RegisterName, body: Registers[RegisterName]): number {
-    return this.#registers.get(keyOf(register, body))?.version ?? 0
+  /** What the server's version will be when everything kept here has reached it; all revisions of a sheet count as one line. */
+  versionOf(register: RegisterName, { id }: Registers[RegisterName]): number {
+    const sent = [...this.#registers.values()].filter((line) => line.register === register && line.body.id === id)
+    const kept = this.unsent.filter(
+      (line) => line.is === 'register' && line.register === register && line.body.id === id,
+    )
+    return Math.max(0, ...sent.map(({ version }) => version)) + kept.length
   }
 }
 

@@ -91,7 +91,7 @@ export function InstrumentForm({ instrument, id, onKeep }: InstrumentFormProps) 
     kind,
     name: name.trim(),
     note: note.trim() || null,
-    ...numbers,
+    ...Object.fromEntries(Object.entries(numbers).filter(([, value]) => value !== null)),
     // A measurement says nothing of a volume that was typed over.
     ...(hose && numbers.hoseVolume === instrument.hoseVolume ? { hose } : {}),
     ...(away ? { putAway: true as const } : {}),
