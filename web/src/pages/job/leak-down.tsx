@@ -70,7 +70,11 @@ function ReadingForm({ what, expectedAt }: ReadingFormProps) {
         />
         <ReadingField
           label={say(`prove.${what}.reading`)}
-          hint={say(expected === null ? 'prove.leak-down.how' : 'prove.leak-down.on-again')}
+          hint={
+            expected === null
+              ? say('prove.leak-down.how')
+              : say('prove.leak-down.expected', { reading: text(expected, 'Pa') })
+          }
           measure="Pa"
           value={value}
           onChange={setValue}
