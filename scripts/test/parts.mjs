@@ -50,6 +50,10 @@ export const parts = {
     run: () => suite('unit', ['engine/src', 'contract/src/calculations']),
   },
   press: { about: 'press tests on drawn forks, cell by cell', run: () => suite('unit', ['engine/acceptance']) },
+  model: {
+    about: 'a server and two stations told many chance stories (LEGWORK_MODEL_RUNS)',
+    run: () => suite('unit', ['server/src/model']),
+  },
   node24: { about: 'start, calc and the store on Node 24', run: () => otherNode('24') },
 }
 

@@ -1,22 +1,12 @@
 /** The rests of a job: what begins and ends them, and how they stand. */
 import { tooEarly } from '../gates/rules-finishing.ts'
 import type { ProcedureStep } from '../procedures/procedure.ts'
+import type { Rest } from '../rests/rest.ts'
 import { type RestKind, restMinutes } from '../rests/rest-kinds.ts'
-import { type Moment, momentOf, type RestClock, type Rested, restBegun, rested, restKnown } from '../rests/rested.ts'
-import type { AnyEntry, Id } from './entry.ts'
+import { momentOf, restBegun, rested, restKnown } from '../rests/rested.ts'
+import type { AnyEntry } from './entry.ts'
 import type { Basis, Blocked } from './job-state.ts'
 import type { Progress } from './progress.ts'
-
-/** A rest as pages show it: `restNow` tells how it stands at a moment. */
-export interface Rest {
-  kind: RestKind
-  entry: Id
-  /** At least so long [min]. */
-  wanted: number
-  clock: RestClock
-  /** How long it was; null while it rests. */
-  over: Rested | null
-}
 
 type Rests = Basis['rests']
 
@@ -70,15 +60,4 @@ export function restsOf({ rests }: Pick<Progress, 'rests'>): readonly Rest[] {
     const over = clock.ended ? rested(clock, clock.ended) : null
     return [{ kind, entry: clock.entry, wanted: restMinutes[kind], clock, over }]
   })
-}
-
-/**
- * How a rest stands for a station that looks at it.
- *
- * @returns the minutes that are left, 0 where it is over; null where no clock here can tell: it is waited for again
- * @example restNow(rest, { station, clock: { boot, reading }, madeAt: now, receivedAt: null }) // 4.2
- */
-export function restNow({ clock, wanted, over }: Rest, now: Moment, offline = false): number | null {
-  const { minutes } = over ?? rested(clock, now, offline)
-  return minutes === null ? null : Math.max(0, wanted - minutes)
 }

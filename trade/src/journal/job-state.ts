@@ -4,6 +4,7 @@
  */
 import type { Facts } from '../gates/facts.ts'
 import type { Role, Unit } from '../registers.ts'
+import type { Rest } from '../rests/rest.ts'
 import type { RestKind } from '../rests/rest-kinds.ts'
 import type { RestClock } from '../rests/rested.ts'
 import type { Sheet } from '../sheets/sheet.ts'
@@ -22,7 +23,6 @@ import type {
   Reading,
   SnapshotItem,
 } from './entry.ts'
-import type { Rest } from './job-rests.ts'
 import type { EntryRefusalCode } from './refusal-codes.ts'
 
 /** What the entries do not say themselves. */

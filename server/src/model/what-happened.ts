@@ -1,0 +1,182 @@
+/**
+ * What the lines of a book say has really happened to the unit, told to the yardstick of the gates' own search: without
+ * facts, gates or chapters, and with the true time, which no station knows.
+ */
+import {
+  type AnyEntry,
+  chassisParts,
+  type GateId,
+  type Id,
+  isStepId,
+  isWaivable,
+  type JobState,
+  procedureSteps,
+  type Sheet,
+  saidSoFor,
+  traitsOf,
+} from '@legwork/trade'
+import {
+  type Around,
+  broken,
+  type Happening,
+  happened,
+  largest,
+  type World,
+  worldAtTakeIn,
+} from '@legwork/trade/gates/forbidden-world.ts'
+
+const psi = 6894.757293168
+const vouchedFor = 12 * 60
+/** Clocks that agree within a minute are compared, so a rest may be short by so much. */
+const clocksAgree = 1
+const fillShares = { quarter: 0.45, half: 0.7, target: Number.POSITIVE_INFINITY }
+
+/** A line that stands in the book although a rule was broken with it. */
+export interface Breach {
+  entry: Id
+  rules: readonly GateId[]
+  late: boolean
+}
+
+interface Told {
+  world: World
+  hands: Id | null
+  releasedAt: number | null
+  filledAt: number | null
+  targetPressure: number | null
+  looked: Map<string, 'sound' | 'condemned'>
+  back: Set<string>
+}
+
+type StepEntry = Extract<AnyEntry, { kind: 'step-done' }>
+
+function readingOf({ body: { step, reading } }: StepEntry, told: Told, sheet: Sheet): 'good' | 'none' | 'off' {
+  if (!isStepId(step)) return 'none'
+  const { acts, fills, makes } = procedureSteps[step]
+  if (fills) {
+    const most = Math.min(
+      fillShares[fills] * (told.targetPressure ?? 0),
+      fills === 'target' ? largest * psi : Number.POSITIVE_INFINITY,
+    )
+    return reading && reading.value > most ? 'off' : 'good'
+  }
+  if (acts.includes('drains')) return reading?.measure === 'm³' ? 'good' : 'none'
+  if (makes.travel)
+    return reading === null ? 'none' : Math.abs(reading.value - sheet.stroke.value) <= 0.003 + 1e-9 ? 'good' : 'off'
+  return reading === null ? 'none' : 'good'
+}
+
+/** A line as what happened; null where nothing happened to the unit. */
+function happeningOf(entry: AnyEntry, told: Told, sheet: Sheet, trueMinute: number): Happening | null {
+  switch (entry.kind) {
+    case 'snapshot-kept':
+      return { is: 'kept', item: entry.body.item }
+    case 'chassis-checked': {
+      told.looked.set(entry.body.part, entry.body.verdict)
+      const verdicts = [...told.looked.values()]
+      if (verdicts.includes('condemned')) return { is: 'looked', verdict: 'condemned' }
+      return verdicts.length === chassisParts.length ? { is: 'looked', verdict: 'sound' } : null
+    }
+    case 'plan-agreed':
+      return { is: 'planned', valuesGood: true }
+    case 'set-up-worked-out':
+      return { is: 'worked-out', pressure: entry.body.pressure / psi }
+    case 'setting-written':
+      return { is: 'wrote', pressure: entry.body.pressure / psi }
+    case 'put-back':
+      told.back.add(entry.body.item)
+      return told.back.size === traitsOf(sheet.kind, sheet).putBack.length ? { is: 'put-back' } : null
+    case 'measured': {
+      const { what, phase, reading } = entry.body
+      if (what === 'leak-down-start')
+        return { is: 'leak-begun', minutes: told.filledAt === null ? 60 : trueMinute - told.filledAt + clocksAgree }
+      if (what === 'leak-down-end') return told.world.leak === 'runs' ? { is: 'leak-ended' } : null
+      if (what !== 'free-length' || phase !== 'done') return null
+      return { is: 'measured-length', good: Math.abs(reading.value - (sheet.freeLength?.value ?? 0)) <= 0.002 + 1e-9 }
+    }
+    case 'step-done': {
+      const { step: id, leg, saidSo, wrenchSet } = entry.body
+      if (!isStepId(id)) return null
+      const step = procedureSteps[id]
+      const said = saidSoFor(step.acts).every((gate) => saidSo.includes(gate))
+      return { is: 'step', id, step, leg, said, reading: readingOf(entry, told, sheet), wrench: wrenchSet !== null }
+    }
+    case 'ready':
+    case 'handed-over':
+      return { is: 'left' }
+    default:
+      return null
+  }
+}
+
+/** Another pressure than the one filled: air went in or out, and a leak-down begins anew. */
+function airChanged(told: Told, entry: AnyEntry): boolean {
+  return (
+    entry.kind === 'setting-written' &&
+    told.targetPressure !== null &&
+    told.world.stage > 0 &&
+    Math.abs(told.targetPressure - entry.body.pressure) > 0.5 * psi
+  )
+}
+
+function tell(told: Told, entry: AnyEntry, event: Happening, trueMinute: number): void {
+  told.world = happened(told.world, event)
+  if (entry.kind === 'set-up-worked-out') told.targetPressure = entry.body.pressure
+  if (airChanged(told, entry) && entry.kind === 'setting-written') {
+    told.world = { ...told.world, leak: 'none' }
+    told.filledAt = trueMinute
+  }
+  if (event.is !== 'step') return
+  if (event.id === 'air-out') told.releasedAt = trueMinute
+  if (event.id === 'outside-off') told.back.clear()
+  if (event.step.fills) told.filledAt = trueMinute
+}
+
+/** Other hands, or 12 hours: nobody vouches for the pressure any more. */
+function unvouched(told: Told, entry: AnyEntry, trueMinute: number): boolean {
+  const hands = entry.kind === 'step-done' || entry.kind === 'taken-over' ? entry.person : null
+  const others = hands !== null && told.hands !== null && hands !== told.hands
+  if (hands !== null) told.hands = hands
+  return others || (told.releasedAt !== null && trueMinute - told.releasedAt > vouchedFor)
+}
+
+/**
+ * The lines that stand although they broke a rule, in the order in which things were done. What is struck, contested and
+ * not ruled on, or refused never happened as far as the book says; a person's ruling and a person's waiver are theirs.
+ *
+ * @param entries     in the order of the replay
+ * @param trueMinute  when a line was really made, by its id
+ */
+export function breachesIn(
+  entries: readonly AnyEntry[],
+  state: JobState,
+  sheet: Sheet,
+  trueMinute: (entry: Id) => number,
+): readonly Breach[] {
+  const contested = new Map(state.contested.map((one) => [one.entry, one.ruling]))
+  const around: Around = { traits: traitsOf(sheet.kind, sheet), maximumKnown: true, bike: true }
+  const told: Told = {
+    world: worldAtTakeIn,
+    hands: null,
+    releasedAt: null,
+    filledAt: null,
+    targetPressure: null,
+    looked: new Map(),
+    back: new Set(),
+  }
+  const waived = new Set<GateId>()
+  const breaches: Breach[] = []
+  for (const entry of entries) {
+    if (state.struck.has(entry.id) || contested.get(entry.id) === null) continue
+    const minute = trueMinute(entry.id)
+    if (unvouched(told, entry, minute)) told.world = happened(told.world, { is: 'hands-changed' })
+    if (entry.kind === 'gate-waived' && isWaivable(entry.body.gate)) waived.add(entry.body.gate)
+    const event = happeningOf(entry, told, sheet, minute)
+    if (!event) continue
+    const rules = broken(told.world, event, around).filter((rule) => !waived.has(rule))
+    if (rules.length > 0 && !contested.has(entry.id))
+      breaches.push({ entry: entry.id, rules, late: entry.standing.mode === 'late' })
+    tell(told, entry, event, minute)
+  }
+  return breaches
+}
