@@ -37,6 +37,18 @@ describe('taking in a sheet’s file', () => {
     })
   })
 
+  it('writes nothing when a file is read in a second time, and one more when it goes back to what was before', () => {
+    const changed = text.replace('"25 N·m"', '"24 N·m"')
+    const first = takeIn(changed, [sheet])
+    if (!first.ok) throw new Error('it was refused')
+    expect(takeIn(changed, [sheet, first.sheet])).toMatchObject({ became: 'same', sheet: { revision: 'C.1' } })
+    const later = { ...sheet, revision: 'C.2', generic: true }
+    expect(takeIn(changed, [sheet, first.sheet, later])).toMatchObject({
+      became: 'revision',
+      sheet: { revision: 'C.3' },
+    })
+  })
+
   it('finds the sheet by its name where the file has no id, or an unknown one', () => {
     const changed = text.replace('"25 N·m"', '"24 N·m"')
     for (const file of [changed.replace(/ {2}"id".*\n/, ''), changed.replace(id, newId())])

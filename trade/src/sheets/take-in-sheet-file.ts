@@ -25,7 +25,14 @@ function canonical(value: unknown): unknown {
 }
 
 const alike = (one: object, other: object): boolean =>
-  JSON.stringify(canonical({ ...one, id: null })) === JSON.stringify(canonical({ ...other, id: null }))
+  JSON.stringify(canonical(one)) === JSON.stringify(canonical(other))
+
+/** Whether the newest revision is what this file became when it was read in before: only its revision was counted on. */
+function wasReadIn(newest: Sheet, sheet: Sheet): boolean {
+  const { revision } = newest
+  const counted = revision.startsWith(`${sheet.revision}.`) && /^\d+$/.test(revision.slice(sheet.revision.length + 1))
+  return counted && alike(newest, { ...sheet, revision })
+}
 
 /** All revisions of the sheet that a file is of: by its id, else by its name. */
 function revisionsOf(sheets: readonly Sheet[], id: Id | null, name: string): readonly Sheet[] {
@@ -54,7 +61,7 @@ export function takeInSheetFile(text: string, { sheets, names, newId }: SheetsHe
     return { ok: false, errors: [{ ...error, ...read.placeOf('kind') }] }
   }
   const sheet: Sheet = { ...read.sheet, id: newest.id }
-  const same = revisions.find((one) => alike(one, sheet))
+  const same = revisions.find((one) => alike(one, sheet)) ?? (wasReadIn(newest, sheet) ? newest : undefined)
   if (same) return { ok: true, became: 'same', sheet: same }
   const taken = revisions.map(({ revision }) => revision)
   const revision = taken.includes(sheet.revision) ? nextRevision(sheet.revision, taken) : sheet.revision
