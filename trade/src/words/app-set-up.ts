@@ -14,8 +14,6 @@ export const appSetUpWords = {
   'set-up.down': 'down',
   'set-up.bath.each': 'bath oil, each leg',
   'set-up.bath.left': 'bath oil left, {right} right',
-  'set-up.negative': 'negative, pulls {force}',
-  'set-up.positive': 'positive, pushes {force}',
   'set-up.chart': 'Force over the stroke',
   'set-up.slow': 'slow',
   'set-up.fast': 'fast hit, from sag',

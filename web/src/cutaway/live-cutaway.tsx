@@ -29,6 +29,9 @@ function useCutawayWords(): (fork: ForkParameters) => CutawayWords | null {
       of('pressure', pressure),
       of('volume', volume),
     ]
+    // Below the air outside a chamber works the other way round.
+    const way = (chamber: 'positive' | 'negative', way: 'pushes' | 'pulls', size: number) =>
+      say(`cutaway.${chamber}.${way}`, { force: force(Math.abs(size)) })
     const { positive, negative } = figures
     const { left, right } = fork.legs
     return {
@@ -42,8 +45,14 @@ function useCutawayWords(): (fork: ForkParameters) => CutawayWords | null {
               ? say('set-up.bath.each')
               : say('set-up.bath.left', { right: Object.values(of('volume', right.oil)).join(' ') }),
         },
-        negative: { figures: chamber(negative), words: say('set-up.negative', { force: force(negative.force) }) },
-        positive: { figures: chamber(positive), words: say('set-up.positive', { force: force(positive.force) }) },
+        negative: {
+          figures: chamber(negative),
+          words: way('negative', negative.force < 0 ? 'pushes' : 'pulls', negative.force),
+        },
+        positive: {
+          figures: chamber(positive),
+          words: way('positive', positive.force < 0 ? 'pulls' : 'pushes', positive.force),
+        },
       },
     }
   }

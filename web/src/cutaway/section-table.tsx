@@ -29,8 +29,11 @@ function Where({ row }: { row: SectionRow }) {
 function Force({ row }: { row: SectionRow }) {
   const text = useQuantityWords()
   if (row.force === undefined) return null
-  const force = text(row.force, 'force')
-  return row.part === 'negative' ? say('cutaway.pulls', { force }) : say('cutaway.pushes', { force })
+  const force = text(Math.abs(row.force), 'force')
+  // Below the air outside a chamber works the other way round.
+  return (row.part === 'negative') === row.force >= 0
+    ? say('cutaway.pulls', { force })
+    : say('cutaway.pushes', { force })
 }
 
 function Rows({ fork }: { fork: ForkParameters }) {

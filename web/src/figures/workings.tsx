@@ -6,6 +6,7 @@ import { Link } from 'wouter'
 import { SourceMark } from '../marks/source-mark.tsx'
 import { Dialog } from '../ui/dialog.tsx'
 import { type QuantityProps, QuantityText } from './quantity-text.tsx'
+import { SourceDetails } from './source-details.tsx'
 import './workings.css'
 
 /** What was asked of a calculation: its input in the contract's fields and SI, and which number of the answer is shown. */
@@ -58,7 +59,12 @@ function Panel({ workings, quantity }: { workings: Workings; quantity: QuantityP
           <div key={index}>
             <dt className="book">
               {input.source && <SourceMark kind={input.source.kind} />} {input.name}
-              {input.source && <small>{say(`source.${input.source.kind}`)}</small>}
+              {input.source && (
+                <small>
+                  {say(`source.${input.source.kind}`)}
+                  <SourceDetails source={input.source} />
+                </small>
+              )}
             </dt>
             <dd>{input.shown}</dd>
           </div>
