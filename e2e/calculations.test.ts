@@ -4,8 +4,10 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { calculations } from '@legwork/contract/calculations/index.ts'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { findings } from './src/access-findings.ts'
 import { type ServerProcess, serverProcess } from './src/server-process.ts'
 import { differences, shownAnswers, workOut } from './src/shown-answers.ts'
+import { strayTexts } from './src/stray-texts.ts'
 import { openTablet, type Tablet } from './src/tablet.ts'
 import { enterDemo } from './src/walk.ts'
 
@@ -141,6 +143,18 @@ describe('the calculations', () => {
     const barely = await answerOf('sag', { ...calculations.sag?.example, pressure: '5.5 bar' })
     expect(differences(await shownAnswers(page), barely)).toEqual([])
   })
+
+  it.each(['press-test', 'diagnose', 'doubt'])(
+    '%s, answered: axe finds nothing, every text is from the catalogue',
+    async (name) => {
+      const { page } = tablet
+      await page.goto(`${server.address}/calculations/${name}?voice=pseudo`)
+      await page.getByRole('button', { name: /Work it out/ }).click()
+      await page.locator('[data-answered="now"]').waitFor()
+      expect(await strayTexts(page)).toEqual([])
+      expect(await findings(page)).toEqual([])
+    },
+  )
 
   it('works with the server dead', async () => {
     const { page } = tablet

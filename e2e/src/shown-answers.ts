@@ -74,12 +74,16 @@ function named(owner: unknown, name: string): unknown {
   return owner !== null && typeof owner === 'object' ? Reflect.get(owner, name) : undefined
 }
 
+/** A name may itself be a path, as the shares of `doubt` are named: the whole rest is tried first. */
 function at(answer: unknown, path: string): unknown {
-  let here = answer
-  for (const [, index, name = ''] of path.matchAll(/\[(\d+)\]|([^.[\]]+)/g)) {
-    here = named(here, index ?? name)
-  }
-  return here
+  if (path === '') return answer
+  const whole = named(answer, path)
+  if (whole !== undefined) return whole
+  const step = /^\.?(?:\[(\d+)\]|([^.[\]]+))/.exec(path)
+  if (!step) return undefined
+  const [taken, index, name = ''] = step
+  const inner = named(answer, index ?? name)
+  return inner === undefined ? undefined : at(inner, path.slice(taken.length).replace(/^\./, ''))
 }
 
 /** What the answer has where a line of the page stands. */

@@ -73,10 +73,17 @@ export const appCalculationWords = {
   'calc.table': 'The same as a table',
   'calc.rows-more': 'Show all {n} rows',
 
+  'calc.findings': 'What was looked for',
+  'calc.findings.add': 'Also looked for',
+  'calc.findings.choose': 'Choose a sign or a test',
+  'calc.test-shows': '{test}: {reading}',
+  'calc.there': 'There',
+  'calc.not-there': 'Not there',
   'calc.doubt.about': '± u',
   'calc.doubt.between': 'from – to',
   'calc.doubt.exact': 'exact',
-  'calc.doubt.give': 'Give its doubt',
+  'calc.doubt.give': 'doubt',
+  'calc.doubt.give.name': 'doubt of {name}',
   'calc.doubt.how': 'Its doubt',
   'calc.doubt.intro': 'Give the doubt of what you are not sure of: ± one standard uncertainty, or from – to.',
   'calc.doubt.none': 'Choose at least one.',
@@ -283,7 +290,8 @@ export const appCalculationWords = {
   'calc.picture.press-test':
     'Readings of the press and the curves that may explain them. The numbers stand in the table below.',
   'calc.picture.press.marks': 'ring: pressing, triangle: releasing',
-  'calc.picture.diagnose': 'The mark is how common it is before anything was seen, the bar what the signs make of it.',
+  'calc.picture.diagnose':
+    'The pointer stands where a cause is before anything was seen, the bar goes to where the signs bring it.',
   'calc.likely.likely': 'likely',
   'calc.likely.possible': 'possible',
   'calc.likely.unlikely': 'unlikely',

@@ -38,7 +38,7 @@ export function roundAxis(values: readonly number[], zero = true): { from: numbe
   const finite = values.filter(Number.isFinite)
   const [least, most] = [Math.min(...finite, ...(zero ? [0] : [])), Math.max(...finite, ...(zero ? [0] : []))]
   const wide = most > least ? [least, most] : [least - 1, most + 1]
-  const [from = 0, to = 1] = scaleLinear(wide, [0, 1]).nice(5).domain()
+  const [from = 0, to = 1] = scaleLinear(wide, [0, 1]).nice(10).domain()
   return { from, to }
 }
 

@@ -7,6 +7,8 @@ import { isRecord, type Path } from './draft.ts'
 export interface Numeric {
   kind: KindName | null
   unit: string
+  /** How likely something is: whole percents, for nobody knows it better. */
+  isChance?: boolean
 }
 
 export type AnswerLine =
@@ -53,6 +55,9 @@ function settled(part: SchemaPart | undefined): SchemaPart | undefined {
   return part?.anyOf?.find(({ type }) => type !== 'null') ?? part
 }
 
+/** Names of chances. */
+const chances: readonly unknown[] = ['prior', 'posterior']
+
 function memberOf(part: SchemaPart | undefined, name: string): SchemaPart | undefined {
   const others = part?.additionalProperties
   return part?.properties?.[name] ?? (typeof others === 'object' ? others : undefined)
@@ -60,6 +65,8 @@ function memberOf(part: SchemaPart | undefined, name: string): SchemaPart | unde
 
 function lineOf(value: unknown, told: SchemaPart | undefined, path: Path, beside?: string): AnswerLine {
   const part = settled(told)
+  if (typeof value === 'number' && chances.includes(path.at(-1)))
+    return { is: 'number', path, value, of: { kind: 'fraction', unit: '1', isChance: true } }
   if (typeof value === 'number') return { is: 'number', path, value, of: numericOf(part, beside) }
   if (typeof value === 'boolean') return { is: 'yes-no', path, yes: value }
   if (typeof value === 'string') return { is: 'word', path, word: value }

@@ -49,6 +49,11 @@ export function writtenNumber(value: number, beside?: number): string {
   return [grouped.replace('-', '−'), ...rest].join('.')
 }
 
+/** Whole percents; one digit below one. */
+function writtenChance(percent: number): string {
+  return String(percent >= 1 ? Math.round(percent) : Number(percent.toPrecision(1)))
+}
+
 /** How a person reads a number: how large it is to them, and what stands after it. */
 export function readIn(
   { kind, unit }: Numeric,
@@ -64,7 +69,8 @@ export function readIn(
 
 /** Long times and ways are read in larger measures. */
 function measureOf(kind: KindName, person: Measures, size: number): MeasureName | null {
-  if (kind === 'duration') return size < 1 ? 'ms' : size < 120 ? 's' : size < 7200 ? 'min' : size < 172_800 ? 'h' : 'd'
+  if (kind === 'duration')
+    return size < 0.1 ? 'ms' : size < 120 ? 's' : size < 7200 ? 'min' : size < 172_800 ? 'h' : 'd'
   if (kind === 'length' && size >= 1000) return 'km'
   return measureFor(kind, person)
 }
@@ -93,7 +99,9 @@ export function AnswerNumber({ value, of, main = false, bare = false, size }: An
   const inMeasure = readIn(of, person, size ?? Math.abs(value))
   return (
     <span className={main ? 'quantity calc-main' : 'quantity text'} translate="no">
-      {writtenNumber(inMeasure.of(value), size === undefined ? undefined : inMeasure.of(size))}
+      {of.isChance
+        ? writtenChance(inMeasure.of(value))
+        : writtenNumber(inMeasure.of(value), size === undefined ? undefined : inMeasure.of(size))}
       {!bare && <Unit unit={inMeasure.unit} />}
     </span>
   )

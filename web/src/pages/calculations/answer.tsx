@@ -3,6 +3,7 @@ import { say } from '@legwork/trade'
 import { useState } from 'react'
 import { useMeasures } from '../../figures/world.tsx'
 import { SourceMark } from '../../marks/source-mark.tsx'
+import { type Verdict, VerdictMark } from '../../marks/verdict-mark.tsx'
 import type { AnswerLine } from './answer-lines.ts'
 import { AnswerNumber, AnswerRange, readIn } from './answer-number.tsx'
 import { type Path, pathText } from './draft.ts'
@@ -10,6 +11,12 @@ import { AnswerName, ChoiceName } from './names.tsx'
 import './answer.css'
 
 const rowsAtOnce = 12
+
+const verdicts: readonly string[] = ['pass', 'watch', 'fail', 'cannot-tell'] satisfies Verdict[]
+
+function isVerdict(word: string): word is Verdict {
+  return verdicts.includes(word)
+}
 
 /** `size`: that of the largest number of a column, whose unit stands above. */
 function Value({ line, size }: { line: AnswerLine; size?: number }) {
@@ -35,6 +42,12 @@ function Value({ line, size }: { line: AnswerLine; size?: number }) {
         </span>
       ))
     case 'word':
+      if (isVerdict(line.word))
+        return (
+          <span className="calc-verdict">
+            <VerdictMark verdict={line.word} size={24} /> <ChoiceName word={line.word} path={line.path} />
+          </span>
+        )
       return <ChoiceName word={line.word} path={line.path} />
     case 'yes-no':
       return line.yes ? say('calc.yes') : say('calc.no')
@@ -166,11 +179,22 @@ function Cell({ line, size, bare }: { line: AnswerLine | undefined; size: number
   return bare ? <Value line={line} size={size} /> : <Value line={line} />
 }
 
-/** The answer. */
-export function Answer({ calc, lines }: { calc: string; lines: readonly AnswerLine[] }) {
+/** What a calculation is asked for, where that is not what comes out first. */
+const asksFor: Readonly<Record<string, string>> = { 'travel-used': 'deepestThere', 'pump-reading': 'reading' }
+
+interface AnswerProps {
+  calc: string
+  lines: readonly AnswerLine[]
+  /** A picture stands above: no number is larger than the others. */
+  hasPicture: boolean
+}
+
+/** The answer: the one number that was asked for large, where there is one. */
+export function Answer({ calc, lines, hasPicture }: AnswerProps) {
   const hasTable = lines.some(({ is }) => is === 'table')
-  const [first, ...rest] = lines
-  if (hasTable || first?.is !== 'number') return <Lines calc={calc} lines={lines} />
+  const first = lines.find(({ path }) => path[0] === asksFor[calc]) ?? lines[0]
+  const rest = lines.filter((line) => line !== first)
+  if (hasPicture || hasTable || first?.is !== 'number') return <Lines calc={calc} lines={lines} />
   return (
     <>
       <div className="calc-main-line" data-answer={pathText(first.path)}>

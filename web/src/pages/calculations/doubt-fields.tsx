@@ -108,7 +108,7 @@ export function DoubtFields() {
     <>
       <Which />
       {one && shape?.is === 'group' && (
-        <Section path={['input']} needed>
+        <Section path={['input']} needed label={<span translate="no">{one.title}</span>}>
           <p className="book">{say('calc.doubt.intro')}</p>
           <FormProvider state={{ ...form, calc: one.name, withDoubt: true }}>
             <Group key={one.name} shape={shape} path={['input']} />

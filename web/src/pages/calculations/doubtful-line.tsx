@@ -5,7 +5,7 @@ import { Choice } from '../../ui/choice.tsx'
 import { isRecord } from './draft.ts'
 import { useForm, usePlace } from './form-state.tsx'
 import { type LeafProps, QuantityLine } from './leaves.tsx'
-import { FieldName } from './names.tsx'
+import { FieldName, fieldText } from './names.tsx'
 
 type DoubtfulProps = LeafProps & { kind: KindName; counts?: MeasureName | undefined }
 
@@ -28,7 +28,12 @@ export function DoubtfulLine(props: DoubtfulProps) {
       <div className="calc-doubtful">
         <QuantityLine {...props} />
         {value !== undefined && (
-          <button type="button" className="calc-give-doubt" onClick={() => choose('about')}>
+          <button
+            type="button"
+            className="calc-give-doubt"
+            aria-label={say('calc.doubt.give.name', { name: fieldText(calc, path) })}
+            onClick={() => choose('about')}
+          >
             {say('calc.doubt.give')}
           </button>
         )}

@@ -157,7 +157,7 @@ export function YesNo({ path, instead }: LeafProps) {
   const { value, change } = usePlace(path)
   const chosen = value ?? instead
   return (
-    <div className="calc-choice" data-field={pathText(path)}>
+    <div className="calc-choice calc-yes-no" data-field={pathText(path)}>
       <Choice
         label={<FieldName calc={calc} path={path} />}
         options={['true', 'false'].map((word) => ({ value: word, label: <ChoiceName word={word} path={path} /> }))}

@@ -66,7 +66,7 @@ function RowField({ shape, path }: { shape: Shape; path: Path }) {
   return <Part shape={shape} path={path} needed instead={undefined} label={number} />
 }
 
-function Minus() {
+export function Minus() {
   return (
     <svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true">
       <path d="M5 12h14" stroke="currentColor" strokeWidth="2.4" strokeLinecap="round" />

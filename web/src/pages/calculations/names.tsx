@@ -1,6 +1,6 @@
 /** What fields, answers and words of a calculation are called on screen. */
 import { isWordKey, sayMessage } from '@legwork/trade'
-import type { ReactNode } from 'react'
+import { Fragment, type ReactNode } from 'react'
 import { dayAndYear } from '../../figures/moment.ts'
 import type { Path } from './draft.ts'
 
@@ -47,7 +47,20 @@ const foundKeys = (word: string): string[] => [`look.sign.${word}`, `fault.${wor
 export function AnswerName({ calc, path }: { calc: string; path: Path }): ReactNode {
   const { name } = nearest(path)
   const said = first([...keysOf('out', calc, path), ...keysOf('field', calc, path), ...foundKeys(name)])
-  return said ?? <span translate="no">{spelled(name)}</span>
+  if (said !== null) return said
+  // The share of a field deep inside: every name on the way to it.
+  const steps = name.split(/[.[\]]+/).filter((step) => step !== '')
+  if (steps.length < 2) return <span translate="no">{spelled(name)}</span>
+  return steps.map((step, index) => (
+    <Fragment key={steps.slice(0, index + 1).join('.')}>
+      {index > 0 && ' · '}
+      {/^\d+$/.test(step) ? (
+        <span translate="no">{Number(step) + 1}</span>
+      ) : (
+        <FieldName calc={calc} path={steps.slice(0, index + 1)} />
+      )}
+    </Fragment>
+  ))
 }
 
 /** A word that is chosen from a list or comes out of a calculation; a day as days are written. */

@@ -28,11 +28,13 @@ export function Outcome({ one, asked, answering, isChanged }: OutcomeProps) {
     return <p className="book">{say(isStopped ? 'calc.doubt.stopped' : 'calc.not-yet')}</p>
   if (!answer.ok) return <Refused calc={one.name} errors={answer.errors} />
   const { units: _units, assumptions: _assumptions, ...output } = answer.output
+  // The ranking says the same of each cause, and more.
+  const { posteriors: _posteriors, ...seen } = output
   return (
     <div className={isChanged ? 'calc-stale' : undefined} data-answered={isChanged ? 'before' : 'now'}>
       {isChanged && <p className="calc-changed">{say('calc.changed')}</p>}
       {asked && <Picture one={one} asked={asked} output={output} bars={bars} />}
-      <Answer calc={one.name} lines={linesOf(output, told)} />
+      <Answer calc={one.name} lines={linesOf(seen, told)} hasPicture={one.name in pictures} />
     </div>
   )
 }

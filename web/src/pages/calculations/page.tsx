@@ -15,6 +15,7 @@ import { Docs } from './docs.tsx'
 import { DoubtFields } from './doubt-fields.tsx'
 import { inputOf, isRecord, type Path, withValue } from './draft.ts'
 import { Group } from './fields.tsx'
+import { FindingsField } from './findings-field.tsx'
 import { FormProvider } from './form-state.tsx'
 import { Outcome } from './outcome.tsx'
 import { shapeOf } from './shape.ts'
@@ -136,5 +137,12 @@ function Fields({ one, draft, onChange, answer }: FieldsProps) {
         <DoubtFields />
       </FormProvider>
     )
-  return <FormProvider state={state}>{shape.is === 'group' && <Group shape={shape} path={[]} />}</FormProvider>
+  if (shape.is !== 'group') return null
+  const own = one.name === 'diagnose' ? ['present', 'absent'] : []
+  return (
+    <FormProvider state={state}>
+      {own.length > 0 && <FindingsField />}
+      <Group shape={{ ...shape, fields: shape.fields.filter(({ name }) => !own.includes(name)) }} path={[]} />
+    </FormProvider>
+  )
 }

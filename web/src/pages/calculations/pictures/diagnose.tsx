@@ -27,14 +27,14 @@ function rankingOf({ ranking }: Record<string, unknown>): Ranked[] {
   )
 }
 
-/** Thin where it stood before, solid up to where the signs bring it. */
+/** A pointer where it stood before, solid up to where the signs bring it. */
 function Bar({ prior, posterior }: Ranked) {
   const at = (share: number) => px(share * (bar.width - 2) + 1)
   return (
     <svg width={bar.width} height={bar.height} viewBox={`0 0 ${bar.width} ${bar.height}`} aria-hidden="true">
       <path d={`M1 22H${bar.width - 1}M1 17v10M${bar.width - 1} 17v10M${bar.width / 2} 19v6`} stroke="var(--ink)" />
       <rect x={1} y={8} width={px(posterior * (bar.width - 2))} height={9} fill="var(--ink)" />
-      <path d={`M${at(prior)} 3v19`} stroke="var(--hand)" strokeWidth={2} />
+      <path d={`M${at(prior)} 7l-5 -6h10z`} fill="var(--paper)" stroke="var(--ink)" strokeWidth={1.2} />
     </svg>
   )
 }

@@ -28,7 +28,7 @@ export function LeakDownPicture({ input, output, width }: PictureProps) {
   }))
   const last = time.of(duration)
   const across = roundAxis([0, last])
-  const up = roundAxis([start, expected, end, from, to].map(pressure.of))
+  const up = roundAxis([start, expected, end - half, start + half, from, to].map(pressure.of), false)
   return (
     <Plot
       width={width}

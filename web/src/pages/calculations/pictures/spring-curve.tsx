@@ -35,7 +35,7 @@ export function SpringCurvePicture({ asked, output, width }: PictureProps) {
   const force = useReadAs('force', 1000)
   const inMeasure = (all: readonly Point[]) => all.map((one) => ({ x: stroke.of(one.stroke), y: force.of(one.force) }))
   const [main, other] = [inMeasure(points), inMeasure(slow)]
-  const across = roundAxis(main.map(({ x }) => x))
+  const across = { from: 0, to: Math.max(...main.map(({ x }) => x), 0) || 1 }
   const up = roundAxis([...main, ...other].map(({ y }) => y))
   const wordsAt = main[Math.floor(main.length * 0.62)]
   return (
