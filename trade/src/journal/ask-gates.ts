@@ -1,7 +1,7 @@
 /** What an entry asks of the gates, on what its job has added up to so far. */
-import type { Asked } from '../gates/asked.ts'
+import type { Asked, Rule } from '../gates/asked.ts'
 import type { Facts } from '../gates/facts.ts'
-import { firstShut } from '../gates/rules.ts'
+import { firstShut, rules } from '../gates/rules.ts'
 import { isStepId, procedureSteps } from '../procedures/procedures.ts'
 import { momentOf, type Rested, rested } from '../rests/rested.ts'
 import { neededValues } from '../sheets/needed-values.ts'
@@ -70,10 +70,15 @@ function asking(progress: Progress, entry: AnyEntry): Asked {
   }
 }
 
-/** The gate that an entry meets shut, or null. */
-export function shutFor(progress: Progress, entry: AnyEntry): Blocked | null {
+/**
+ * The gate that an entry meets shut, or null.
+ *
+ * @param table  the gates that are asked; all of them where nothing is said
+ */
+export function shutFor(progress: Progress, entry: AnyEntry, table: readonly Rule[] = rules): Blocked | null {
   return firstShut(
     asking(progress, entry),
     progress.waivers.map((waiver) => waiver.gate),
+    table,
   )
 }

@@ -170,6 +170,15 @@ describe('done earlier, entered now', () => {
     expect(job.state.stopped).toBeNull()
   })
 
+  it('stops it too where a gate that may be passed was shut as well', () => {
+    const job = new WrittenJob().open().lookOver() // no snapshot: R2; air in: R3
+    job.plan()
+    const doneAt = new Date(Date.parse('2026-05-02T09:00:00.000Z') + job.minute * 60_000).toISOString()
+    const late = job.put('step-done', job.tickBody('foot-off', 'left'), { standing: { mode: 'late', doneAt } })
+    expect(job.state.stopped).toMatchObject({ entry: late, gate: 'R3' })
+    expect(job.state.facts['foot.left']).toBe('out')
+  })
+
   it('is refused when it claims to be done after it was written', () => {
     const job = new WrittenJob().ready()
     const standing = { mode: 'late', doneAt: '2026-05-03T09:00:00.000Z' } as const

@@ -1,5 +1,5 @@
 /** What a job's entries add up to: replayed in order, gate by gate. The same on the server and in the browser. */
-import { ruleOf } from '../gates/rules.ts'
+import { rules } from '../gates/rules.ts'
 import { message } from '../words/words.ts'
 import { applyEntry } from './apply-entry.ts'
 import { isComplete } from './apply-step.ts'
@@ -21,10 +21,13 @@ function shutOrOutOfPlace(progress: Progress, entry: AnyEntry): Blocked | null {
   return outOfPlace(progress, entry) ?? shutFor(progress, entry)
 }
 
+/** A gate that may be passed does not hide one with no way round behind it. */
+const hard = rules.filter((rule) => rule.noWayRound)
+
 /** Done earlier, entered now: it is the truth and counts; where a gate with no way round was shut then, the job stops. */
 function stopByLateTruth(progress: Progress, entry: AnyEntry): void {
-  const shut = shutFor(progress, entry)
-  if (!shut?.gate || !ruleOf(shut.gate)?.noWayRound) return
+  const shut = shutFor(progress, entry, hard)
+  if (!shut?.gate) return
   progress.lateStop = { entry: entry.id, gate: shut.gate, because: message('stopped.late', { why: shut.because }) }
 }
 

@@ -162,11 +162,11 @@ describe('two stations, one offline', () => {
         expect(open.length === 0 || state.stopped !== null).toBe(true)
         expect(state.stopped !== null).toBe(state.state === 'stopped')
       }),
-      { numRuns: 250, seed },
+      { numRuns: 120, seed },
     )
     // The stories go far enough for the demands above to mean something.
-    expect(told.filled).toBeGreaterThan(30)
-    expect(told.contested).toBeGreaterThan(10)
+    expect(told.filled).toBeGreaterThan(15)
+    expect(told.contested).toBeGreaterThan(5)
   }, 120_000)
 
   it('give the same state replayed again, from text, and whatever was asked in between', () => {
