@@ -1,6 +1,5 @@
 /** Texts of worked-out figures and of drawings. */
 export const appFigureWords = {
-  'workings.title': 'How it was worked out',
   'workings.inputs': 'What went in',
   'workings.leaves-out': 'What it leaves out',
   'workings.times': 'times {times}, because {because}',
@@ -39,7 +38,6 @@ export const appFigureWords = {
   'cutaway.pushes': 'pushes {force}',
   'cutaway.pulls': 'pulls {force}',
   'cutaway.to-scale': 'To scale along and across by the sheet; the legs stand closer than they do.',
-  'cutaway.generic': 'By a generic sheet: dimensions assumed, the maker’s sheet decides.',
   'cutaway.filled': 'Drawn at a pressure',
   'cutaway.filled.hint': 'Chosen by hand, at full length; empty is none.',
   'cutaway.pressure-range': 'From 0 to 20 bar.',

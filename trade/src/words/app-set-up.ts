@@ -1,14 +1,11 @@
 /** Set up: the start pressure, where it comes from, measured sag, the setting. */
 export const appSetUpWords = {
   'set-up.start-with': 'Start with',
-  'set-up.band': '{low} to {high}, nine times in ten.',
   'set-up.doubt.share': 'Most of the doubt is the share on the front wheel. Measured sag settles it.',
   'set-up.doubt.mass': 'Most of the doubt is the rider’s mass. A scale settles it.',
   'set-up.pumps': '{pump} put on afterwards will show',
   'set-up.trail.altitude': 'Trail’s altitude',
   'set-up.trail.temperature': 'and temperature there',
-  'set-up.temperature': 'Temperature at the bench',
-  'set-up.cutaway': 'Section of the fork at {stroke}, {pressure} in the positive chamber',
   'set-up.leg.left': 'left leg, spring',
   'set-up.leg.right': 'right leg, damper',
   'set-up.down': 'down',
@@ -23,7 +20,6 @@ export const appSetUpWords = {
   'set-up.row.front-mass': 'sprung part of the bike',
   'set-up.row.head-angle': 'head angle',
   'set-up.row.load': 'load along the leg, F',
-  'set-up.row.positive': 'positive, {n} {n?spacer|spacers} in',
   'set-up.row.negative': 'negative, full length',
   'set-up.row.lower': 'air in the lower legs, each',
   'set-up.row.sag': 'sag wanted, x: {percent} %',
@@ -168,9 +164,5 @@ export const appSetUpWords = {
   'set-up.setting.done': 'Setting written: {pressure} at {temperature}',
   'set-up.to-hand-over': 'Hand over',
   'set-up.use-corrected': 'Use {pressure}',
-  'set-up.tab.start': 'Start pressure',
-  'set-up.tab.sag': 'Measured sag and setting',
   'set-up.sources': 'Sources',
-  'set-up.standing': 'the bench at {temperature}, air pressure standard',
-  'set-up.practice': '± is common practice',
 } as const satisfies Record<string, string>
