@@ -170,7 +170,7 @@ export function JobPage({ params }: { params: { stream: string; chapter?: string
         <Stopped />
         <TakeOver />
         {!book && <ChapterCutaway key={`section ${chapter}`} chapter={chapter} />}
-        {book ? <JobBook /> : <Body key={chapter} />}
+        {book ? <JobBook /> : <Body key={`${stream} ${chapter}`} />}
       </Frame>
     </JobViewProvider>
   )
