@@ -50,7 +50,7 @@ export async function chassisSound({ page, press }: Hand): Promise<void> {
 export async function agreePlan({ page, press }: Hand): Promise<void> {
   await press(chapterLink(page, 'Plan'))
   await press(page.getByRole('button', { name: 'Yes to all of it' }))
-  await page.getByRole('heading', { name: 'Agreed' }).waitFor()
+  await page.getByRole('heading', { name: 'Agreed', exact: true }).waitFor()
 }
 
 /** Works the starting pressure out and writes it down for the fill; gives what stood on the page. */
