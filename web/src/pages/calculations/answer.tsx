@@ -11,6 +11,7 @@ import { AnswerName, ChoiceName } from './names.tsx'
 import './answer.css'
 
 const rowsAtOnce = 12
+const entriesAtOnce = 4
 
 const verdicts: readonly string[] = ['pass', 'watch', 'fail', 'cannot-tell'] satisfies Verdict[]
 
@@ -27,6 +28,7 @@ function Value({ line, size }: { line: AnswerLine; size?: number }) {
     case 'range':
       return <AnswerRange low={line.low} high={line.high} of={line.of} {...column} />
     case 'numbers':
+      if (line.values.length === 0) return say('calc.none')
       return line.values.map((value, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: numbers of a list keep their places
         <span key={index}>
@@ -125,9 +127,14 @@ export function Table({ calc, line }: { calc: string; line: TableLine }) {
     units.delete(null)
     const [unit] = units
     const path = cells.find((cell) => cell !== undefined)?.path ?? []
-    const words = cells.some((cell) => cell?.is === 'word' || cell?.is === 'words') ? 'word' : undefined
+    const words = cells.some((cell) => cell?.is === 'words')
+      ? 'words'
+      : cells.some((cell) => cell?.is === 'word')
+        ? 'word'
+        : undefined
     return { name, cells, size, unit: units.size === 1 ? (unit ?? undefined) : undefined, path, words }
   })
+  if (columns.some(({ words }) => words === 'words')) return <Entries calc={calc} line={line} rows={rows} />
   const shown = all ? rows.length : Math.min(rows.length, rowsAtOnce)
   return (
     <section className="calc-answer-part" data-answer={pathText(line.path)}>
@@ -164,6 +171,44 @@ export function Table({ calc, line }: { calc: string; line: TableLine }) {
           </table>
         </div>
       )}
+      {shown < rows.length && (
+        <button type="button" className="calc-more" onClick={() => setAll(true)}>
+          <b>{say('calc.rows-more', { n: rows.length })}</b>
+        </button>
+      )}
+    </section>
+  )
+}
+
+/** Rows that say too much for columns: one under the other, the first word as their title. */
+function Entries({ calc, line, rows }: { calc: string; line: TableLine; rows: readonly (readonly AnswerLine[])[] }) {
+  const [all, setAll] = useState(false)
+  const shown = all ? rows.length : Math.min(rows.length, entriesAtOnce)
+  return (
+    <section className="calc-answer-part" data-answer={pathText(line.path)}>
+      <h4>
+        <AnswerName calc={calc} path={line.path} />
+      </h4>
+      <ol>
+        {rows.slice(0, shown).map(([title, ...rest], index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: rows of an answer keep their places
+          <li key={index} className="calc-entry">
+            <b>{title && <Value line={title} />}</b>
+            <dl>
+              {rest.map((one) => (
+                <div key={pathText(one.path)} data-answer={pathText(one.path)}>
+                  <dt className="book">
+                    <AnswerName calc={calc} path={one.path} />
+                  </dt>
+                  <dd>
+                    <Value line={one} />
+                  </dd>
+                </div>
+              ))}
+            </dl>
+          </li>
+        ))}
+      </ol>
       {shown < rows.length && (
         <button type="button" className="calc-more" onClick={() => setAll(true)}>
           <b>{say('calc.rows-more', { n: rows.length })}</b>

@@ -1,8 +1,9 @@
-/** A quantity with its doubt: ± a standard uncertainty, or anywhere from low to high. */
+/** A quantity with its doubt: ± a standard uncertainty, anywhere from low to high, or an error that others share by name. */
 import type { KindName, MeasureName } from '@legwork/engine'
 import { say } from '@legwork/trade'
 import { Choice } from '../../ui/choice.tsx'
-import { isRecord } from './draft.ts'
+import { TextField } from '../../ui/field.tsx'
+import { isRecord, type Path } from './draft.ts'
 import { useForm, usePlace } from './form-state.tsx'
 import { type LeafProps, QuantityLine } from './leaves.tsx'
 import { FieldName, fieldText } from './names.tsx'
@@ -12,16 +13,60 @@ type DoubtfulProps = LeafProps & { kind: KindName; counts?: MeasureName | undefi
 /** The doubt of a temperature is a difference: 2 K, not 2 °C above nothing. */
 const ofDoubt = (kind: KindName): KindName => (kind === 'temperature' ? 'temperatureDifference' : kind)
 
+type Way = 'about' | 'between' | 'common' | 'exact'
+
+function wayOf(held: Record<string, unknown> | null): Way {
+  if (!held) return 'exact'
+  if ('u' in held) return 'about'
+  return 'low' in held ? 'between' : 'common'
+}
+
+function begun(way: Way, value: unknown): unknown {
+  if (way === 'about') return { value, u: '' }
+  if (way === 'between') return { value, low: '', high: '' }
+  return { value, shared: { '': '' } }
+}
+
+/** An error that has a name, and how far it moves this quantity. */
+function CommonError({ path, kind, alone }: { path: Path; kind: KindName; alone: boolean }) {
+  const { calc } = useForm()
+  const { value, change } = usePlace([...path, 'shared'])
+  const shared = isRecord(value) ? value : {}
+  const u = <FieldName calc={calc} path={[...path, 'u']} />
+  const lines = Object.keys(shared).map((name) => (
+    <QuantityLine
+      key={alone ? 'u' : name}
+      path={[...path, 'shared', name]}
+      kind={ofDoubt(kind)}
+      needed
+      instead={undefined}
+      label={alone ? u : <span translate="no">{name}</span>}
+    />
+  ))
+  const [name = ''] = Object.keys(shared)
+  if (!alone || lines.length > 1) return lines
+  return (
+    <>
+      <TextField
+        label={say('calc.doubt.error')}
+        hint={say('calc.doubt.error.hint')}
+        value={name}
+        onChange={(next) => change({ [next]: shared[name] ?? '' })}
+      />
+      {lines}
+    </>
+  )
+}
+
 export function DoubtfulLine(props: DoubtfulProps) {
   const { path, kind } = props
   const { calc } = useForm()
   const { value, change, refusal } = usePlace(path)
   const held = isRecord(value) ? value : null
-  const way = held ? ('u' in held ? 'about' : 'between') : 'exact'
-  function choose(next: string): void {
+  const way = wayOf(held)
+  function choose(next: Way): void {
     const plain = held ? held.value : value
-    if (next === 'exact') change(plain)
-    else change(next === 'about' ? { value: plain ?? '', u: '' } : { value: plain ?? '', low: '', high: '' })
+    change(next === 'exact' ? plain : begun(next, plain ?? ''))
   }
   if (!held)
     return (
@@ -47,21 +92,21 @@ export function DoubtfulLine(props: DoubtfulProps) {
       <Choice
         label={say('calc.doubt.how')}
         quiet
-        options={(['about', 'between', 'exact'] as const).map((one) => ({
+        options={(['about', 'between', 'common', 'exact'] as const).map((one) => ({
           value: one,
           label: say(`calc.doubt.${one}`),
         }))}
         value={way}
         onChange={choose}
       />
-      {way === 'about' ? (
-        <QuantityLine path={[...path, 'u']} kind={ofDoubt(kind)} needed instead={undefined} />
-      ) : (
+      {way === 'about' && <QuantityLine path={[...path, 'u']} kind={ofDoubt(kind)} needed instead={undefined} />}
+      {way === 'between' && (
         <>
           <QuantityLine path={[...path, 'low']} kind={kind} needed instead={undefined} label={say('calc.lowest')} />
           <QuantityLine path={[...path, 'high']} kind={kind} needed instead={undefined} label={say('calc.highest')} />
         </>
       )}
+      {'shared' in held && <CommonError path={path} kind={kind} alone={way === 'common'} />}
       {refusal && (
         <p className="refusal" role="alert">
           {refusal}

@@ -5,7 +5,7 @@
  * left out: programs that find addresses in plain text cut a last parenthesis off. A space is `_`, `~` takes the meaning
  * from the sign after it, and `*` in front says that what looks like a number or a word of JSON is text.
  */
-const signs = /[~_(),:!*]/g
+const signs = /[~_(),:!*{]/g
 const notText = /^(?:-?\d+(?:\.\d+)?(?:e[+-]?\d+)?|true|false|null|)$/i
 const deepest = 32
 

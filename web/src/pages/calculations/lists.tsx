@@ -6,6 +6,7 @@ import { Group, Part, type PartProps, Section } from './fields.tsx'
 import { FormProvider, useForm, usePlace } from './form-state.tsx'
 import { FieldName } from './names.tsx'
 import { blank, type Shape } from './shape.ts'
+import './lists.css'
 
 /** So many rows are drawn at once; a recorded track has thousands. */
 const mostRows = 60
@@ -16,9 +17,11 @@ export function ListField({ shape, ...place }: Omit<PartProps, 'shape'> & { shap
   const { value, change } = usePlace(place.path)
   const rows: readonly unknown[] = Array.isArray(value) ? value : []
   const isOfGroups = shape.of.is === 'group' || shape.of.is === 'list' || shape.of.is === 'kinds'
+  const isInList = typeof place.path.at(-1) === 'number'
+  const classes = ['calc-rows', !isOfGroups && 'of-lines', isInList && 'across'].filter(Boolean).join(' ')
   return (
     <Section {...place}>
-      <ol className={isOfGroups ? 'calc-rows' : 'calc-rows of-lines'}>
+      <ol className={classes}>
         {rows.slice(0, mostRows).map((_, index) => (
           <li key={rowKey(index)}>
             <RowField shape={shape.of} path={[...place.path, index]} />
@@ -37,7 +40,7 @@ export function ListField({ shape, ...place }: Omit<PartProps, 'shape'> & { shap
       {rows.length > mostRows && <p className="book">{say('calc.rows-hidden', { n: rows.length - mostRows })}</p>}
       {rows.length < shape.most && (
         <Button kind="second" size="row" onPress={() => change([...rows, likeLast(rows, shape.of)])}>
-          {say('calc.add.row')}
+          {say(isInList ? 'calc.add.one' : 'calc.add.row')}
         </Button>
       )}
     </Section>
@@ -63,7 +66,8 @@ function RowField({ shape, path }: { shape: Shape; path: Path }) {
         <Group shape={shape} path={path} />
       </div>
     )
-  return <Part shape={shape} path={path} needed instead={undefined} label={number} />
+  const label = shape.is === 'list' ? say('calc.row', { n: Number(path.at(-1)) + 1 }) : number
+  return <Part shape={shape} path={path} needed instead={undefined} label={label} />
 }
 
 export function Minus() {

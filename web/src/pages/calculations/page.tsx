@@ -98,7 +98,10 @@ function Worked({ one }: { one: Calculation }) {
         </form>
         <section ref={answerPlace} className="calc-answer" style={{ top: stickyTop }} aria-label={say('calc.output')}>
           <h2>{say('calc.output')}</h2>
-          <div role="status">
+          <p className="unseen" role="status">
+            {saidOf(answer)}
+          </p>
+          <div>
             <Outcome one={one} asked={asked.input} answering={answering} isChanged={isChanged} />
           </div>
           {answer?.ok && (asked.isShort ? <Share /> : <p className="book">{say('calc.link.long')}</p>)}
@@ -107,6 +110,12 @@ function Worked({ one }: { one: Calculation }) {
       </div>
     </ShopFrame>
   )
+}
+
+/** What is said aloud when an answer is there; the page shows the rest. */
+function saidOf(answer: Answered | null): string {
+  if (!answer) return ''
+  return answer.ok ? say('calc.done') : say('calc.refused', { n: answer.errors.length })
 }
 
 const sentences = (value: unknown): string[] =>

@@ -61,7 +61,12 @@ export function LeakDownPicture({ input, output, width }: PictureProps) {
             >
               {say('calc.picture.no-leak')}
             </BookWords>
-            <BookWords halo x={px(frame.x(last / 2))} y={px(frame.y(decay[20]?.y ?? 0) + 24)} textAnchor="middle">
+            <BookWords
+              halo
+              x={px(frame.x(decay[16]?.x ?? 0) - 14)}
+              y={px(frame.y(decay[16]?.y ?? 0) + 26)}
+              textAnchor="end"
+            >
               {say('calc.picture.chamber')}
             </BookWords>
           </>
