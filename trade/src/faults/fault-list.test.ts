@@ -55,27 +55,34 @@ describe('the list', () => {
 
   it('a knock with the brake held can’t part headset and bushings; three minutes with a finger can', () => {
     const knock = asked(['S19'], ['T33', 'S33'])
-    expect(knock.list.slice(0, 2)).toMatchObject([
+    expect(knock.list.open).toMatchObject([
       { fault: 'C43', likelihood: 'likely', signs: ['S19'] },
       { fault: 'C15', likelihood: 'possible', signs: ['S19'] },
     ])
     expect(knock.next).toMatchObject({ minutes: 3, because: expect.arrayContaining(['C43', 'C15']) })
     const finger = asked(['S19', 'T11'], ['T33', 'S33', 'T12'])
-    expect(finger.list[0]).toMatchObject({ fault: 'C15', likelihood: 'likely', signs: ['T11', 'S19'] })
-    expect(finger.list.some(({ fault }) => fault === 'C43')).toBe(false)
+    expect(finger.list.open[0]).toMatchObject({ fault: 'C15', likelihood: 'likely', signs: ['T11', 'S19'] })
+    expect(
+      Object.values(finger.list)
+        .flat()
+        .some(({ fault }) => fault === 'C43'),
+    ).toBe(false)
   })
 
   it('puts behind what a service cures anyway, and asks no test for it alone', () => {
     const { list, next } = asked(['S05', 'S06'], ['T33', 'S33'])
-    expect(list.find(({ fault }) => fault === 'C02')).toMatchObject({ likelihood: 'likely', curedBy: 'lower-legs' })
-    const cured = list.map((one) => one.curedBy !== null)
-    expect(cured).toEqual([...cured].sort())
+    expect(list.cured.find(({ fault }) => fault === 'C02')).toMatchObject({
+      likelihood: 'likely',
+      curedBy: 'lower-legs',
+    })
+    expect([...list.open, ...list.unlikely].every((one) => one.curedBy === null)).toBe(true)
+    expect(list.unlikely.every((one) => one.likelihood === 'unlikely')).toBe(true)
     expect(next?.because.some((fault) => curedBy(fault) === null)).toBe(true)
   })
 
   it('is empty where nothing points anywhere, and lists what may hurt somebody at the first sign of it', () => {
-    expect(asked([], []).list).toEqual([])
-    expect(asked(['S06'], []).list).toContainEqual(expect.objectContaining({ fault: 'C20', safety: true }))
+    expect(asked([], []).list).toEqual({ open: [], unlikely: [], cured: [] })
+    expect(asked(['S06'], []).list.open).toContainEqual(expect.objectContaining({ fault: 'C20', safety: true }))
     expect(asked([], []).next?.safety).toBe(true)
   })
 

@@ -39,25 +39,43 @@ function linkOf(fault: string, finding: string): number {
   return sign ?? faultNetwork.tests.find(({ id }) => id === finding)?.links[fault] ?? 0
 }
 
+/** Whether somebody may be hurt by it. */
+export function isSafety(fault: string): boolean {
+  return faultNetwork.causes.find(({ id }) => id === fault)?.safety ?? false
+}
+
 /** Spoken for by the findings, not merely frequent. */
 const spokenFor = 1.05
-const most = 5
+
+/** The list in the order it is read. */
+export interface FaultList {
+  /** Each with what points at it. */
+  readonly open: readonly ListedFault[]
+  /** Named only. */
+  readonly unlikely: readonly ListedFault[]
+  /** A service mends them whether or not anybody looks. */
+  readonly cured: readonly ListedFault[]
+}
 
 /**
- * The faults worth reading, those to be found out before those that a service cures anyway, each by what the findings say of
- * it. One that may hurt somebody is listed as soon as anything points at it.
+ * The faults that findings speak for, each group by what they say of it. One that may hurt somebody is listed open as soon as
+ * anything points at it.
  */
-export function faultList({ ranking }: Pick<Diagnosis, 'ranking'>, { present }: JobEvidence): readonly ListedFault[] {
+export function faultList({ ranking }: Pick<Diagnosis, 'ranking'>, { present }: JobEvidence): FaultList {
   const listed = ranking.flatMap(({ fault, posterior, gain }): ListedFault[] => {
-    const safety = faultNetwork.causes.find(({ id }) => id === fault)?.safety ?? false
+    const safety = isSafety(fault)
     if ((gain ?? Number.POSITIVE_INFINITY) <= spokenFor || posterior < (safety ? 0.02 : 0.1)) return []
     const signs = present.filter((id) => linkOf(fault, id) > 0)
     signs.sort((one, other) => linkOf(fault, other) - linkOf(fault, one))
     return [{ fault, likelihood: likelihood(posterior), signs, curedBy: curedBy(fault), safety }]
   })
+  const named = (one: ListedFault) => one.likelihood === 'unlikely' && !one.safety
   const open = listed.filter((one) => one.curedBy === null)
-  const cured = listed.filter((one) => one.curedBy !== null)
-  return [...open.slice(0, most), ...cured.slice(0, 3)]
+  return {
+    open: open.filter((one) => !named(one)).slice(0, 4),
+    unlikely: open.filter(named).slice(0, 3),
+    cured: listed.filter((one) => one.curedBy !== null).slice(0, 4),
+  }
 }
 
 /** The next test worth its minutes: not one that tells only of what a service cures anyway. */

@@ -1,9 +1,9 @@
 /** What it could be: faults in words as signs come in, and the test that tells most in its minutes. */
 import { runCalculation } from '@legwork/contract/calculations/index.ts'
 import type { Diagnosis } from '@legwork/engine'
-import { addWords, isServiceId, isWordKey, say, sayMessage } from '@legwork/trade'
+import { addWords, isWordKey, say, sayMessage } from '@legwork/trade'
 import { evidenceOf, type JobEvidence } from '@legwork/trade/faults/evidence-of-job.ts'
-import { faultList, type ListedFault, nextTestOf } from '@legwork/trade/faults/fault-list.ts'
+import { faultList, isSafety, type ListedFault, nextTestOf } from '@legwork/trade/faults/fault-list.ts'
 import { faultTestWords } from '@legwork/trade/words/fault-tests.ts'
 import { faultWords } from '@legwork/trade/words/faults.ts'
 import { SourceMark } from '../../marks/source-mark.tsx'
@@ -24,20 +24,35 @@ const faultText = (id: string) => textOf(`fault.${id}`)
 const findingText = (id: string) => textOf(id.startsWith('T') ? `test.${id}.reading` : `look.sign.${id}`)
 /** Inside a sentence a text begins small. */
 const listed = (texts: readonly string[]) =>
-  texts.map((text) => text.replace(/\p{Lu}(?=\p{Ll}|\s)/u, (letter) => letter.toLowerCase())).join(', ')
+  texts.map((text) => text.replace(/\p{Lu}(?=\p{Ll}|\s)/u, (letter) => letter.toLowerCase())).join('; ')
 
 function Fault({ one, first }: { one: ListedFault; first: boolean }) {
-  const { fault, likelihood, signs, curedBy, safety } = one
+  const { fault, likelihood, signs, safety } = one
   return (
     <li className={`fault ${likelihood}${first ? ' first' : ''}`}>
       <h3>{say(`fault.${likelihood}`, { fault: faultText(fault) })}</h3>
       {safety && <p className="book">{say('fault.safety')}</p>}
       {signs.length > 0 && <p className="book">{say('fault.points', { signs: listed(signs.map(findingText)) })}</p>}
-      {curedBy && isServiceId(curedBy) && (
-        <p className="book">{say('fault.cured', { service: say(`service.${curedBy}`) })}</p>
-      )}
     </li>
   )
+}
+
+/** What a service mends anyway, in a few lines: it needs no test and no place of its own. */
+function Cured({ cured }: { cured: readonly ListedFault[] }) {
+  const services = [...new Set(cured.flatMap(({ curedBy }) => curedBy ?? []))]
+  return services.map((service) => (
+    <li key={service} className="fault">
+      <h3>{say('fault.cured')}</h3>
+      <p className="book">
+        {(['likely', 'possible', 'unlikely'] as const).map((likelihood) => {
+          const alike = cured.filter((one) => one.curedBy === service && one.likelihood === likelihood)
+          const faults = listed(alike.map(({ fault }) => faultText(fault)))
+          return alike.length > 0 && <span key={likelihood}>{say(`fault.cured.${likelihood}`, { faults })} </span>
+        })}
+        {say('fault.cured.by', { service: say(`service.${service}`) })}
+      </p>
+    </li>
+  ))
 }
 
 /** One test, with its reading: there, not there, or not done. */
@@ -62,9 +77,14 @@ function TestChoice({ test }: { test: string }) {
 }
 
 function NextTest({ diagnosis }: { diagnosis: Diagnosis }) {
+  const { state } = useJobView()
   const next = nextTestOf(diagnosis)
   if (!next) return <p className="book">{say('test.none')}</p>
-  const faults = listed(next.because.map(faultText))
+  if (next.safety && state.chapters['look-over'].state !== 'done') {
+    return <p className="next-test">{say('test.chassis-first')}</p>
+  }
+  const because = next.safety ? next.because.filter(isSafety) : next.because
+  const faults = listed(because.map(faultText))
   return (
     <div className="next-test">
       <h3>{say('test.next')}</h3>
@@ -81,14 +101,20 @@ function NextTest({ diagnosis }: { diagnosis: Diagnosis }) {
 }
 
 function Answer({ evidence, diagnosis }: { evidence: JobEvidence; diagnosis: Diagnosis }) {
-  const list = faultList(diagnosis, evidence)
+  const { open, unlikely, cured } = faultList(diagnosis, evidence)
   return (
     <>
-      {list.length === 0 && <p className="book">{say('fault.none-yet')}</p>}
+      {open.length + unlikely.length + cured.length === 0 && <p className="book">{say('fault.none-yet')}</p>}
       <ol className="fault-rows" aria-live="polite">
-        {list.map((one, index) => (
+        {open.map((one, index) => (
           <Fault key={one.fault} one={one} first={index === 0} />
         ))}
+        {unlikely.length > 0 && (
+          <li className="fault book">
+            {say('fault.unlikely.rest', { faults: listed(unlikely.map(({ fault }) => faultText(fault))) })}
+          </li>
+        )}
+        <Cured cured={cured} />
       </ol>
       {diagnosis.ignored.length > 0 && (
         <p className="book">{say('fault.ignored', { signs: listed(diagnosis.ignored.map(findingText)) })}</p>
