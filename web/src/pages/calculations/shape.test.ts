@@ -54,8 +54,8 @@ describe('the form of a schema', () => {
       if (answer.ok) return
       expect(answer.errors.filter(({ code }) => code === 'unknown-field')).toEqual([])
       // `doubt` has a field of that name.
-    const form = name === 'doubt' ? '' : 'input'
-    expect(answer.errors.filter(({ field: named }) => named === form)).toEqual([])
+      const form = name === 'doubt' ? '' : 'input'
+      expect(answer.errors.filter(({ field: named }) => named === form)).toEqual([])
     },
   )
 })
