@@ -156,6 +156,22 @@ describe('the calculations', () => {
     },
   )
 
+  it('an error in common with others is given by its name, and has a share of its own', async () => {
+    const { page } = tablet
+    await page.goto(`${server.address}/calculations/doubt`)
+    const load = page.getByRole('group', { name: 'Load along it' })
+    await load.getByText('in common', { exact: true }).click()
+    await load.getByLabel('Name of the error').fill('scale 2')
+    await load.getByLabel('Standard uncertainty').fill('10')
+    await workOut(page)
+    const { input } = Object(calculations.doubt?.example)
+    const shared = { ...input, load: { value: '351 N', shared: { 'scale 2': '10 N' } } }
+    const answer = await answerOf('doubt', { ...calculations.doubt?.example, input: shared })
+    expect(Object(answer.pressure).shares['scale 2']).toBeGreaterThan(0.5)
+    expect(differences(await shownAnswers(page), answer)).toEqual([])
+    expect(await findings(page)).toEqual([])
+  })
+
   it('works with the server dead', async () => {
     const { page } = tablet
     const expected = await answerOf('torque', calculations.torque?.example)
