@@ -52,7 +52,7 @@ export const appTakeInWords = {
   'agree.not-now': 'Not now',
   'agree.done.no': 'Nothing is done',
   'agree.declined-head': 'Declined',
-  'agree.by-whom': 'Agreed by whom',
+  'agree.by-whom': 'By whom, when',
   'agree.answered.rider': 'The rider, {day}, {time}; written by {name}.',
   'agree.answered.workshop': 'The workshop, within what may be spent, {day}, {time}; written by {name}.',
   'agree.written': '{name}, {day}, {time}.',
