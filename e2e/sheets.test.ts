@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type ServerProcess, serverProcess } from './src/server-process.ts'
 import { openTablet, type Tablet } from './src/tablet.ts'
 import { enterDemo } from './src/walk.ts'
+import { checkFigures } from './src/worked-out.ts'
 
 describe('sheets and instruments', () => {
   let server: ServerProcess
@@ -107,6 +108,9 @@ describe('sheets and instruments', () => {
       await page.getByRole('textbox', { name: `Reading ${index + 1}` }).fill(reading)
     // By hand: mean of 162/171 and 154/162 is 0.948993; 95 ml · (1/0.948993 − 1) = 5.106 ml.
     await page.getByText('5.1 ml').first().waitFor()
+    // Its panel's question, asked of the API, gives the figure that is shown.
+    const asked = await checkFigures(page, server.address)
+    expect(asked).toEqual({ seen: 1, wrong: [] })
     await page.getByRole('button', { name: 'Keep it with the pump' }).click()
     await page.getByText('measured here: Odalys Fennimarch', { exact: false }).waitFor()
     await page.goto(`${server.address}/instruments`)

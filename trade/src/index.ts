@@ -45,6 +45,7 @@ export { emptyLeg, type GenericSize, genericSheet, genericSizesFor } from './she
 export { type NeededValue, neededValues } from './sheets/needed-values.ts'
 export { nextRevision } from './sheets/next-revision.ts'
 export type { PlacedProblem } from './sheets/read-sheet-file.ts'
+export { sameValue } from './sheets/same-value.ts'
 export * from './sheets/sheet.ts'
 export { type FileNames, writeSheetFile } from './sheets/sheet-file.ts'
 export * from './sheets/sheet-places.ts'

@@ -54,7 +54,12 @@ const field = (
 const hoseGauge: readonly InstrumentField[] = [
   field('hoseVolume', 'volume', 0, 50e-6, { low: 3e-6, high: 8e-6, measure: 'ml', per: 1e6 }),
   field('offset', 'fraction', -0.5, 0.5, { low: -0.08, high: 0.08, measure: '%', per: 100 }),
-  field('resolution', 'pressure', 1, 1e5, { low: 600, high: toSI(2, 'psi'), measure: 'psi', per: 1 / toSI(1, 'psi') }),
+  field('resolution', 'pressure', 1, 1e5, {
+    low: toSI(0.1, 'psi'),
+    high: toSI(2, 'psi'),
+    measure: 'psi',
+    per: 1 / toSI(1, 'psi'),
+  }),
 ]
 const wrench: readonly InstrumentField[] = [
   field('low', 'torque', 0, 500),

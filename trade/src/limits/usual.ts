@@ -50,7 +50,7 @@ export function usualRange(field: string, sheet: Sheet | null, leg: LegSheet | n
   }
 }
 
-const shown = (value: number): string => String(Number(value.toPrecision(3)))
+const shown = (value: number): string => String(Number(value.toPrecision(3))).replace('-', '−')
 
 /**
  * The warning for a value outside what is usual, or null inside it.

@@ -4,6 +4,7 @@ import { cameAs } from './field-check.ts'
 import type { SourceNames } from './file-sources.ts'
 import { nextRevision } from './next-revision.ts'
 import { type PlacedProblem, readSheetFile } from './read-sheet-file.ts'
+import { sameValue } from './same-value.ts'
 import type { Sheet } from './sheet.ts'
 
 export type SheetTakenIn =
@@ -17,21 +18,11 @@ export interface SheetsHere {
   newId: () => Id
 }
 
-/** The same whatever order the fields were written in. */
-function canonical(value: unknown): unknown {
-  if (typeof value !== 'object' || value === null) return value
-  const sorted = Object.entries(value).sort(([one], [other]) => (one < other ? -1 : 1))
-  return Object.fromEntries(sorted.map(([name, inside]) => [name, canonical(inside)]))
-}
-
-const alike = (one: object, other: object): boolean =>
-  JSON.stringify(canonical(one)) === JSON.stringify(canonical(other))
-
 /** Whether the newest revision is what this file became when it was read in before: only its revision was counted on. */
 function wasReadIn(newest: Sheet, sheet: Sheet): boolean {
   const { revision } = newest
   const counted = revision.startsWith(`${sheet.revision}.`) && /^\d+$/.test(revision.slice(sheet.revision.length + 1))
-  return counted && alike(newest, { ...sheet, revision })
+  return counted && sameValue(newest, { ...sheet, revision })
 }
 
 /** All revisions of the sheet that a file is of: by its id, else by its name. */
@@ -61,7 +52,7 @@ export function takeInSheetFile(text: string, { sheets, names, newId }: SheetsHe
     return { ok: false, errors: [{ ...error, ...read.placeOf('kind') }] }
   }
   const sheet: Sheet = { ...read.sheet, id: newest.id }
-  const same = revisions.find((one) => alike(one, sheet)) ?? (wasReadIn(newest, sheet) ? newest : undefined)
+  const same = revisions.find((one) => sameValue(one, sheet)) ?? (wasReadIn(newest, sheet) ? newest : undefined)
   if (same) return { ok: true, became: 'same', sheet: same }
   const taken = revisions.map(({ revision }) => revision)
   const revision = taken.includes(sheet.revision) ? nextRevision(sheet.revision, taken) : sheet.revision

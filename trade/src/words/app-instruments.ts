@@ -58,9 +58,9 @@ export const appInstrumentWords = {
   'hose.spacers': 'Spacers in it',
   'hose.reading': 'Reading {n}',
   'hose.found': 'Hose and gauge',
-  'hose.band': '{low} to {high} ml, nine times in ten',
+  'hose.doubt': 'by the smallest step that can be read',
+  'hose.leaves-out': 'The air cools and warms a little each time the pump is put on; that is left out.',
   'hose.keep': 'Keep it with the pump',
   'hose.refused': '{came}; it must be {allowed}. {next}',
   'hose.measured': 'Measured by putting it on {n} times',
-  'hose.changed': 'The volume was typed over since it was measured.',
 } as const satisfies Record<string, string>

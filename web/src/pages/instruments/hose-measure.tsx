@@ -1,9 +1,11 @@
 /** The hose of a pump out of three readings, attached again and again. */
 import { Refusal } from '@legwork/engine'
-import { type HoseFound, hoseReadings, type Instrument, measureHose, say } from '@legwork/trade'
+import { commonPractice, type HoseFound, hoseReadings, type Instrument, measureHose, say } from '@legwork/trade'
 import { useState } from 'react'
 import { Figure } from '../../figures/figure.tsx'
 import { QuantityInput } from '../../figures/quantity-input.tsx'
+import { QuantityText } from '../../figures/quantity-text.tsx'
+import type { Workings } from '../../figures/workings.tsx'
 import { useHands, useStation } from '../../offline/hooks.tsx'
 import { Button } from '../../ui/button.tsx'
 import { SideHead } from '../../ui/ledger.tsx'
@@ -11,7 +13,23 @@ import { HoseChamber, useChamber } from './hose-chamber.tsx'
 
 type Gauge = Extract<Instrument, { kind: 'pump' }> | Extract<Instrument, { kind: 'gauge' }>
 
-const inMl = (volume: number): string => (volume * 1e6).toFixed(1)
+function hoseWorkings(readings: readonly number[], volume: number, { id, resolution }: Gauge): Workings {
+  return {
+    title: say('hose.found'),
+    formula: 'V_hose = V·(1/r − 1), r = (p₂/p₁ + p₃/p₂)/2',
+    inputs: [
+      ...readings.map((reading, index) => ({
+        name: say('hose.reading', { n: index + 1 }),
+        shown: <QuantityText value={reading} kind="pressure" hand />,
+        source: { ...commonPractice, kind: 'measured-here' as const, instrument: id },
+      })),
+      { name: say('hose.chamber'), shown: <QuantityText value={volume} kind="volume" digits={1} /> },
+      { name: say('instrument.resolution'), shown: <QuantityText value={resolution} kind="pressure" /> },
+    ],
+    leavesOut: [say('hose.leaves-out')],
+    asked: { calculation: 'hose-ratio', input: { readings, volume, gaugeResolution: resolution }, path: 'hoseVolume' },
+  }
+}
 
 function foundIn(readings: readonly number[], volume: number, resolution: number): HoseFound | string {
   try {
@@ -63,26 +81,16 @@ export function HoseMeasure({ gauge, onKeep }: { gauge: Gauge; onKeep: (gauge: G
         </div>
         <div role="status">
           {typeof found === 'string' && <p className="refusal">{found}</p>}
-          {found && typeof found !== 'string' && (
+          {found && typeof found !== 'string' && volume !== null && (
             <Figure
               label={say('hose.found')}
               value={found.hoseVolume}
               kind="volume"
               digits={1}
               size="row-large"
-              source={{
-                kind: 'worked-out',
-                document: null,
-                revision: null,
-                page: null,
-                person: null,
-                at: null,
-                instrument: gauge.id,
-              }}
+              workings={() => hoseWorkings(readings, volume, gauge)}
+              doubt={{ low: found.band[0], high: found.band[1], says: say('hose.doubt') }}
             />
-          )}
-          {found && typeof found !== 'string' && (
-            <p className="book">{say('hose.band', { low: inMl(found.band[0]), high: inMl(found.band[1]) })}</p>
           )}
         </div>
         {found && typeof found !== 'string' && (
@@ -105,15 +113,11 @@ export function HoseKnown({ gauge }: { gauge: Gauge }) {
       kind="volume"
       digits={1}
       size="row-large"
-      source={{
-        kind: hose ? 'measured-here' : 'common-practice',
-        document: hose ? null : say('instrument.believed'),
-        revision: null,
-        page: null,
-        person: hose?.person ?? null,
-        at: hose?.at ?? null,
-        instrument: null,
-      }}
+      source={
+        hose
+          ? { ...commonPractice, kind: 'measured-here', person: hose.person, at: hose.at }
+          : { ...commonPractice, document: say('instrument.believed') }
+      }
       {...(hose
         ? {
             doubt: {

@@ -1,5 +1,5 @@
 /** The revisions of a sheet as this station has them. */
-import { type Id, type Sheet, type SheetPlace, sheetPlaces } from '@legwork/trade'
+import { type Id, type Sheet, type SheetPlace, sameValue, sheetPlaces } from '@legwork/trade'
 import { useMemo } from 'react'
 import { useRegisters, useStation } from '../../offline/hooks.tsx'
 
@@ -24,6 +24,6 @@ export function useRevisions(id: Id): readonly Sheet[] {
 
 /** Places whose value or source is another one than before. */
 export function changedPlaces(sheet: Sheet, before: Sheet): readonly SheetPlace[] {
-  const was = new Map(sheetPlaces(before).map(({ path, held }) => [path, JSON.stringify(held)]))
-  return sheetPlaces(sheet).filter(({ path, held }) => was.get(path) !== JSON.stringify(held))
+  const was = new Map(sheetPlaces(before).map(({ path, held }) => [path, held]))
+  return sheetPlaces(sheet).filter(({ path, held }) => !sameValue(was.get(path), held))
 }
