@@ -11,8 +11,19 @@ import { doneAt, factsFor, madeBy, type Progress, sheetOf } from './progress.ts'
 /** Full travel may be off by this much (common practice, no source). */
 export const travelAllowed = 0.003
 
+type Expanded = readonly [string, unknown][]
+/** Step data never changes, and is asked for at every line of every replay. */
+const known = new WeakMap<FactChanges | FactNeeds, Map<Leg | null, Expanded>>()
+
 /** `oil.*` as the names it stands for. */
-function expanded(pattern: FactChanges | FactNeeds, leg: Leg | null): readonly [string, unknown][] {
+function expanded(pattern: FactChanges | FactNeeds, leg: Leg | null): Expanded {
+  const byLeg = known.get(pattern) ?? new Map<Leg | null, Expanded>()
+  const found = byLeg.get(leg) ?? expand(pattern, leg)
+  known.set(pattern, byLeg.set(leg, found))
+  return found
+}
+
+function expand(pattern: FactChanges | FactNeeds, leg: Leg | null): Expanded {
   return Object.entries(pattern).flatMap(([name, value]) => {
     if (!name.endsWith('.*')) return [[name, value] as [string, unknown]]
     const base = name.slice(0, -2)
@@ -55,7 +66,7 @@ export function factsAfterStep(
   leg: Leg | null,
   said: { washerNew: boolean; travelOff: number | null },
 ): Facts {
-  let after = changed(facts, { ...step.spoils, ...step.makes }, leg)
+  let after = changed(step.spoils ? changed(facts, step.spoils, leg) : facts, step.makes, leg)
   if ('washer.*' in step.makes && !said.washerNew) after = changed(after, { 'washer.*': legFacts.washer[0] }, leg)
   if (step.makes.travel)
     after = {
