@@ -25,15 +25,17 @@ export function ListField({ shape, ...place }: Omit<PartProps, 'shape'> & { shap
         {rows.slice(0, mostRows).map((_, index) => (
           <li key={rowKey(index)}>
             <RowField shape={shape.of} path={[...place.path, index]} />
-            <Button
-              kind="second"
-              size="row"
-              className="take-out"
-              name={say('calc.take-out.row', { n: index + 1 })}
-              onPress={() => change(rows.filter((_row, at) => at !== index))}
-            >
-              <Minus />
-            </Button>
+            {(!isInList || index === rows.length - 1) && (
+              <Button
+                kind="second"
+                size="row"
+                className="take-out"
+                name={say('calc.take-out.row', { n: index + 1 })}
+                onPress={() => change(rows.filter((_row, at) => at !== index))}
+              >
+                <Minus />
+              </Button>
+            )}
           </li>
         ))}
       </ol>
