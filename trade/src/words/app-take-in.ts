@@ -60,6 +60,8 @@ export const appTakeInWords = {
   'hand.home': 'Back on the trail',
   'hand.home.note': 'The page is yours: what was found, done and measured, and when it is due again.',
   'hand.home.act': 'Finish the job',
+  'prove.length.again': 'Measure it again',
+  'prove.travel.by-sheet': 'by the sheet {travel}, within 3 mm',
   'prove.compared': 'Before and after',
   'prove.test': 'Test',
   'prove.not-measured': 'not measured',

@@ -14,7 +14,7 @@ interface PhotoInputProps {
 
 function PhotoInput({ label, camera, onFiles }: PhotoInputProps) {
   return (
-    <label className="button second size-main photo-input">
+    <label className="button second size-row photo-input">
       <span>{label}</span>
       <input
         type="file"

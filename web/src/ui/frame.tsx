@@ -71,6 +71,8 @@ export function Frame({ block, edge, title, children, actions, className }: Fram
   useEffect(() => {
     document.title = title
     main.current?.focus({ preventScroll: true })
+    // Another page begins at its top.
+    main.current?.firstElementChild?.scrollTo(0, 0)
   }, [title])
   return (
     <div className={['frame', edge.of, className].filter(Boolean).join(' ')}>

@@ -79,7 +79,7 @@ function ReadingForm({ what, expectedAt }: ReadingFormProps) {
           value={value}
           onChange={setValue}
         />
-        <Button kind="main" type="submit">
+        <Button kind="second" type="submit">
           {say(`prove.${what}.act`)}
         </Button>
       </form>

@@ -7,6 +7,7 @@ import { type JudgedMeasurement, measurable } from './findings.ts'
 import { useJobView } from './job-view.tsx'
 import { Shown, useShownText } from './readings.tsx'
 import { stripOf } from './strip-of.ts'
+import './measured-rows.css'
 
 const letters = 'abcdefghijklmnop'
 
@@ -51,7 +52,9 @@ function MeasuredRow({ judged, letter }: { judged: JudgedMeasurement; letter: st
           <ByWhom made={entry} />
         </small>
       </div>
-      <Strip judged={judged} />
+      <div className="strip">
+        <Strip judged={judged} />
+      </div>
       <div className="value">
         <Shown value={entry.reading.value} measure={measure} fine={fine} size="row-small" hand />
         <small className="word">{say(`verdict.${finding.verdict}`)}</small>

@@ -19,6 +19,7 @@ function FreeLength() {
   const { write, refusal } = useWriting()
   const text = useShownText()
   const [value, setValue] = useState<number | null>(null)
+  const [again, setAgain] = useState(false)
   const wanted = sheet?.freeLength?.value ?? null
   const kept = state.snapshot.length?.reading?.value ?? null
   const done = state.measured.findLast((one) => one.what === 'free-length' && one.phase === 'done')
@@ -35,13 +36,21 @@ function FreeLength() {
           <Shown value={done.reading.value} measure="m" size="row" hand />
         </ValueRow>
       )}
+      {done && !again && (
+        <Button kind="second" size="row" onPress={() => setAgain(true)}>
+          {say('prove.length.again')}
+        </Button>
+      )}
       <form
         className="keep-line"
+        hidden={done !== undefined && !again}
         onSubmit={(event) => {
           event.preventDefault()
           if (value === null) return
           const reading = { value, measure: 'm', instrument: null, how: null } as const
-          void write('measured', { what: 'free-length', leg: null, phase: 'done', reading })
+          void write('measured', { what: 'free-length', leg: null, phase: 'done', reading }).then((ok) => {
+            if (ok) setAgain(false)
+          })
         }}
       >
         <ReadingField label={say('prove.length')} hint={hint} measure="m" value={value} onChange={setValue} />
@@ -56,19 +65,19 @@ function FreeLength() {
 
 function Travel() {
   const { state, sheet } = useJobView()
+  const text = useShownText()
   const step = state.steps.find((one) => one.step === 'travel-air-out' || one.step === 'travel-spring-out')
   const done = step?.done.once ?? null
   return (
     <SideHead place="above" title={say('prove.travel')} note={say('prove.travel.from-work')}>
       {done?.reading ? (
-        <ValueRow name={<ByWhom made={done} />} note={say('work.travel-allowed')}>
+        <ValueRow
+          name={<ByWhom made={done} />}
+          note={
+            sheet ? say('prove.travel.by-sheet', { travel: text(sheet.stroke.value, 'm') }) : say('work.travel-allowed')
+          }
+        >
           <Shown value={done.reading.value} measure="m" size="row" hand />
-          {sheet && (
-            <small className="book">
-              {' '}
-              {say('work.travel-by-sheet')} <Shown value={sheet.stroke.value} measure="m" />
-            </small>
-          )}
         </ValueRow>
       ) : (
         <p className="book">{say('prove.travel.none')}</p>
