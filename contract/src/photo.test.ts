@@ -1,5 +1,6 @@
+import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { jpegMarkers, photoTrouble } from './photo.ts'
+import { jpegMarkers, photoCodes, photoTrouble } from './photo.ts'
 
 // Segments put together by hand after ITU-T T.81, annex B: marker, length (with itself), content.
 const segment = (marker: number, content: readonly number[]) => [
@@ -41,4 +42,11 @@ test.each([
   ['a heavy file', new Uint8Array(5 * 1024 * 1024), 'photo.too-large', '5.0 MB'],
 ])('%s is refused', (_what, bytes, code, came) => {
   expect(photoTrouble(bytes)).toMatchObject({ field: 'photo', code, came })
+})
+
+test('the codes stand in docs/errors.md with the same words, no more and no less', () => {
+  const page = readFileSync(new URL('../../docs/errors.md', import.meta.url), 'utf8')
+  const section = page.split('## Photos')[1]?.split('\n## ')[0] ?? ''
+  const rows = [...section.matchAll(/^\| `([^`]+)`\s*\| (.+?)\s*\|$/gm)].map(([, code, when]) => [code, when])
+  expect(Object.fromEntries(rows)).toEqual(photoCodes)
 })

@@ -69,7 +69,17 @@ function wrong(code: PhotoCode, came: string, allowed: string, next: string): Fi
   return { field: 'photo', code, came, allowed, next }
 }
 
-export type PhotoCode = 'photo.too-large' | 'photo.not-jpeg' | 'photo.tells-more' | 'photo.digest' | 'photo.unnamed'
+/** Every code that a photo is refused with; `docs/errors.md` says the same. */
+export const photoCodes = {
+  'photo.too-large': 'More than 4 MB, or more than 2,000 px along the long edge.',
+  'photo.not-jpeg': 'Bytes that are no whole JPEG picture, whatever they call themselves.',
+  'photo.tells-more': 'A picture with more in it than the picture: place, camera, comment, data behind its end.',
+  'photo.digest': 'Bytes of another SHA-256 digest than the address names.',
+  'photo.unnamed': 'A photo that no entry names: its entry is delivered first.',
+  'photo.unknown': 'A photo that is not here, or not yet.',
+  'photo.removed': 'A photo that was removed with its rider.',
+} as const
+export type PhotoCode = keyof typeof photoCodes
 
 /** What is wrong with bytes as a photo, or null. The digest is checked where it can be worked out. */
 export function photoTrouble(bytes: Uint8Array): FieldError | null {

@@ -1,11 +1,17 @@
 /** Photos by digest: the same picture is kept once; an erased one does not come back. */
 import { createHash } from 'node:crypto'
-import { type FieldError, photoTrouble } from '@legwork/contract'
+import { type FieldError, type PhotoCode, photoTrouble } from '@legwork/contract'
 import type { Digest, Id } from '@legwork/trade'
 import type { Reader, Store, Writer } from '../store/store.ts'
 import { Trouble } from './trouble.ts'
 
-function wrong(field: string, code: string, came: string, allowed: string, next: string): FieldError {
+function wrong(
+  field: string,
+  code: PhotoCode | `${'person' | 'station'}.unknown`,
+  came: string,
+  allowed: string,
+  next: string,
+): FieldError {
   return { field, code, came, allowed, next }
 }
 

@@ -59,7 +59,7 @@ export function PhotoTaking({ stream, photos }: { stream: Stream; photos: readon
     <div>
       <p className="book">{say('photo.how')}</p>
       {photos.length > 0 && <PhotoStrip photos={photos} onDrop={(digest) => void station.dropPhoto(digest)} />}
-      <div className="photo-acts">
+      <div className="acts">
         <PhotoInput label={say('photo.take')} camera onFiles={(files) => void take(files)} />
         <PhotoInput label={say('photo.choose')} camera={false} onFiles={(files) => void take(files)} />
       </div>
