@@ -11,7 +11,7 @@ import { message } from '../words/words.ts'
 import type { Asked, Rule } from './asked.ts'
 import { type FactName, type Facts, factsAtTakeIn } from './facts.ts'
 import { type Around, broken, type Happening, happened, largest, type World, worldAtTakeIn } from './forbidden-world.ts'
-import { firstShut } from './rules.ts'
+import { firstShut, guards } from './rules.ts'
 
 /** A kind of unit with the steps that are done on it. */
 export interface Bench extends Around {
@@ -220,8 +220,38 @@ function factsAfter(node: Node, event: Happening, bench: Bench): Facts {
   }
 }
 
+/** What is no step, in words of the search. */
+function calledOf(event: Exclude<Happening, { is: 'step' }>): string {
+  switch (event.is) {
+    case 'kept':
+      return `${event.item} kept`
+    case 'looked':
+      return `chassis ${event.verdict}`
+    case 'planned':
+      return event.valuesGood ? 'plan agreed' : 'plan agreed on a sheet with gaps'
+    case 'worked-out':
+      return event.pressure > largest ? 'pressure worked out above the maximum' : 'pressure worked out'
+    case 'wrote':
+      return event.pressure > largest ? 'setting written above the maximum' : 'setting written'
+    case 'measured-length':
+      return event.good ? 'free length right' : 'free length wrong'
+    case 'leak-begun':
+      return event.minutes === null
+        ? 'leak-down begun by clocks that differ'
+        : `leak-down begun after ${event.minutes} min`
+    case 'hands-changed':
+      return 'other hands'
+    case 'put-back':
+      return 'all put back'
+    case 'leak-ended':
+      return 'leak-down finished'
+    case 'left':
+      return 'leaves the bench'
+  }
+}
+
 function called(event: Happening): string {
-  if (event.is !== 'step') return JSON.stringify(event)
+  if (event.is !== 'step') return calledOf(event)
   const careless = [
     event.said ? '' : 'unsaid',
     event.wrench ? '' : 'no wrench',
@@ -278,17 +308,22 @@ export function searchForbidden(bench: Bench, table: readonly Rule[]): Found {
   const seen = new Set([keyOf(start)])
   const apart = bench.apart ?? []
   const gates = table.filter((rule) => !apart.includes(rule.id))
-  const all = everything(bench).filter((event) => !apart.some((id) => id === madeFor[event.is]))
+  const all = everything(bench)
+    .filter((event) => !apart.some((id) => id === madeFor[event.is]))
+    .map((event) => {
+      const question = asked(start, event, bench)
+      return { event, by: called(event), gates: question ? gates.filter((rule) => guards(rule, question)) : [] }
+    })
   let edge: Node[] = [start]
   while (edge.length > 0) {
     const next: Node[] = []
     for (const node of edge)
-      for (const event of all) {
+      for (const { event, by, gates: its } of all) {
         if (!possible(node, event, bench)) continue
-        const question = asked(node, event, bench)
-        if (question && firstShut(question, [], gates) !== null) continue
+        const question = its.length > 0 ? asked(node, event, bench) : null
+        if (question && firstShut(question, [], its) !== null) continue
         const breaks = broken(node.world, event, bench).find((id) => !apart.includes(id))
-        if (breaks) return { sequence: pathTo(node, called(event)), breaks, states: seen.size }
+        if (breaks) return { sequence: pathTo(node, by), breaks, states: seen.size }
         if (event.is === 'left') continue
         const after: Node = {
           ...node,
@@ -297,7 +332,7 @@ export function searchForbidden(bench: Bench, table: readonly Rule[]): Found {
           planned: node.planned || event.is === 'planned',
           target: event.is === 'worked-out' ? event.pressure : node.target,
           parent: node,
-          by: called(event),
+          by,
         }
         const key = keyOf(after)
         if (seen.has(key)) continue

@@ -256,9 +256,9 @@ export const forbidden: Readonly<Record<string, Forbidden>> = {
       ((event.is === 'worked-out' || event.is === 'wrote') && maximumKnown && event.pressure > largest)),
 }
 
+const everyForbidden = Object.entries(forbidden)
+
 /** The rules that this happening breaks. */
 export function broken(world: World, event: Happening, around: Around): readonly GateId[] {
-  return Object.entries(forbidden)
-    .filter(([, is]) => is(world, event, around))
-    .map(([id]) => id as GateId) // the table's names are those of the rules
+  return everyForbidden.filter(([, is]) => is(world, event, around)).map(([id]) => id as GateId) // the table's names are those of the rules
 }

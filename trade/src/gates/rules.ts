@@ -28,7 +28,8 @@ export function isWaivable(id: GateId): boolean {
 /** Said so by who ticks, and by nobody else: there is nothing to waive. */
 const attestedOnly: readonly GateId[] = ['R5', 'R8', 'R11']
 
-function guards(rule: Rule, asked: Asked): boolean {
+/** Whether a gate stands before what is asked at all. */
+export function guards(rule: Rule, asked: Asked): boolean {
   return (
     (rule.guards.entries?.includes(asked.entry) ?? false) ||
     (rule.guards.acts?.some((act) => asked.acts.includes(act)) ?? false)
