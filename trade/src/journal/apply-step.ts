@@ -111,7 +111,7 @@ export function applyStep(progress: Progress, entry: Extract<AnyEntry, { kind: '
   const { step: id, leg, reading, wrenchSet, saidSo } = entry.body
   const index = progress.steps.findIndex((one) => one.step === id)
   const planned = progress.steps[index]
-  if (!planned || !isStepId(id)) return
+  if (!isStepId(id)) return
   const step = procedureSteps[id]
   const at = doneAt(entry)
   const before = factsFor(progress, at, entry.person)
@@ -129,6 +129,8 @@ export function applyStep(progress: Progress, entry: Extract<AnyEntry, { kind: '
   if (step.fills) {
     progress.filledTo = reading?.measure === 'Pa' ? reading.value : (progress.setUp?.pressure ?? null)
   }
+  // What was done counts, also where no plan that stands has it: late truth, or a person's ruling.
+  if (!planned) return
   planned.done = { ...planned.done, [leg ?? 'once']: { ...madeBy(entry), reading, wrenchSet, saidSo } }
   planned.carriedOver = entry.standing.mode === 'carried-over'
   reopen(progress, index, before)

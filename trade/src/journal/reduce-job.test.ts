@@ -179,6 +179,17 @@ describe('done earlier, entered now', () => {
     expect(job.state.facts['foot.left']).toBe('out')
   })
 
+  it('counts where the plan it belonged to is struck: what was done was done', () => {
+    const job = new WrittenJob().ready().workUntil('foot-torque')
+    job.setUp()
+    const doneAt = new Date(Date.parse('2026-05-02T09:00:00.000Z') + job.minute * 60_000).toISOString()
+    job.put('step-done', job.tickBody('fill-quarter', null), { standing: { mode: 'late', doneAt } })
+    const plan = job.entries.find((entry) => entry.kind === 'plan-agreed')?.id ?? ''
+    job.put('struck', { entry: plan, reason: 'r' })
+    expect(job.state).toMatchObject({ steps: [], facts: { fill: 'quarter', pressure: 'held' } })
+    expect(job.state.stopped).not.toBeNull()
+  })
+
   it('is refused when it claims to be done after it was written', () => {
     const job = new WrittenJob().ready()
     const standing = { mode: 'late', doneAt: '2026-05-03T09:00:00.000Z' } as const
