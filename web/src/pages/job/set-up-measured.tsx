@@ -2,13 +2,14 @@
 import { Refusal } from '@legwork/engine'
 import { say } from '@legwork/trade'
 import { useMemo, useState } from 'react'
+import { QuantityText } from '../../figures/quantity-text.tsx'
 import { WorkedOut } from '../../figures/workings.tsx'
 import { Button } from '../../ui/button.tsx'
 import { SideHead, ValueRow } from '../../ui/ledger.tsx'
 import { ByWhom } from './by-whom.tsx'
 import { useJobView, useWriting } from './job-view.tsx'
 import { measuredFriction, measuredLoad, measuredPressure } from './measured-workings.tsx'
-import { ReadingField, Shown, useShownText } from './readings.tsx'
+import { ReadingField, useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
 import { Calibrated } from './set-up-calibrated.tsx'
 import { type MeasuredSag as Corrected, correctedBySag, type SagRead, type StartInputs } from './start-pressure.ts'
@@ -29,7 +30,7 @@ function Found({ inputs, read, corrected, onUse }: MeasuredProps & { read: SagRe
   return (
     <>
       <ValueRow name={say('set-up.mean')}>
-        <Shown value={corrected.mean} measure="m" />
+        <QuantityText value={corrected.mean} kind="length" digits={1} />
       </ValueRow>
       <ValueRow name={say('set-up.friction')}>
         <WorkedOut
@@ -82,7 +83,7 @@ export function MeasuredSag({ inputs, onUse }: MeasuredProps) {
     }
   }, [above, below, filled, inputs])
   return (
-    <SideHead place="above" title={say('set-up.measured')} note={say('set-up.measured.note')}>
+    <SideHead place="above" className="measured-sag" title={say('set-up.measured')} note={say('set-up.measured.note')}>
       <form
         className="keep-line"
         onSubmit={(event) => {
