@@ -35,9 +35,8 @@ export const appJobWords = {
   'stop.struck': 'Strike it',
   'stop.lift': 'Go on with the job',
   'stop.lift.note': 'Only the owner or a technician. The reason stays in the book.',
-  'stop.notice': 'Read the notice',
   'stop.title': 'Stopped',
-  'stop.pdf': 'Notice (PDF)',
+  'stop.pdf': 'Read the notice (PDF)',
   'stop.only-decides': 'Only the owner or a technician decides this. {name} can ask.',
 
   'take-in.title': 'Take in a unit',

@@ -54,11 +54,10 @@ function Lift() {
 }
 
 export function Stopped() {
-  const { state, stream } = useJobView()
+  const { state } = useJobView()
   const nameOf = useNameOf()
   const open = state.contested.filter((one) => one.ruling === null)
   if (!state.stopped && open.length === 0) return null
-  const workshop = state.opened ? stream : stream
   return (
     <section className="stopped" aria-label={say('stop.title')}>
       <SafetySign sign="prohibition" size={64} />
@@ -76,20 +75,22 @@ export function Stopped() {
           </div>
         ))}
         {state.stopped && open.length === 0 && !state.handedOver && <Lift />}
-        {state.stopped && <NoticeLink stream={workshop} />}
+        {state.stopped && <Notice />}
       </div>
     </section>
   )
 }
 
-function NoticeLink({ stream }: { stream: string }) {
-  const { paperHref } = useJobView()
+/** The written notice: a paper of the server's, so it is there once every line is. */
+function Notice() {
+  const { paperHref, sent, unit } = useJobView()
+  if (!sent) return <p className="book">{say('stop.notice.offline')}</p>
   return (
     <LinkButton
       kind="second"
       size="row"
       href={paperHref('notice.pdf')}
-      name={`${say('stop.notice')} ${stream.slice(-4)}`}
+      download={`notice-${unit?.label ?? 'unit'}.pdf`}
     >
       {say('stop.pdf')}
     </LinkButton>

@@ -77,6 +77,8 @@ export function TakeInPage() {
     const stream = await openJob(station, person.id, registers, { ...forms, unit: forms.unit })
     go(chapterHref(stream, 'take-in'))
   }
+  // Beside the long form of a new unit, below the short one of a known unit.
+  const visitPart = <VisitPart draft={visit} onChange={setVisit} home={home} further={brought.visit !== null} />
   return (
     <ShopFrame
       place="bench"
@@ -106,9 +108,10 @@ export function TakeInPage() {
               setKnown(null)
             }}
           />
-          <VisitPart draft={visit} onChange={setVisit} home={home} further={brought.visit !== null} />
+          {!made && visitPart}
         </div>
         <div>
+          {made && visitPart}
           <RiderPart draft={rider} onChange={setRider} home={home} />
           <BikePart draft={bike} onChange={setBike} />
         </div>
