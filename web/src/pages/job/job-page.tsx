@@ -99,7 +99,9 @@ export function JobPage({ params }: { params: { stream: string; chapter?: string
       standing.state === 'done' && standing.at
         ? clock(standing.at)
         : standing.state === 'shut' && standing.because
-          ? sayMessage(standing.because)
+          ? state.stopped
+            ? say('stop.title')
+            : sayMessage(standing.because)
           : say(`chapter.state.${standing.state}`)
     const todo = standing.state === 'done' ? 'done' : standing.state === 'open' ? 'open' : 'todo'
     return {

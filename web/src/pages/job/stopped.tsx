@@ -58,6 +58,8 @@ export function Stopped() {
   const nameOf = useNameOf()
   const open = state.contested.filter((one) => one.ruling === null)
   if (!state.stopped && open.length === 0) return null
+  // A condemned part is not talked away: its line is struck, with a reason, or the unit goes back in parts.
+  const mayBeLifted = state.basis.stop !== null || state.basis.lateStop !== null
   return (
     <section className="stopped" aria-label={say('stop.title')}>
       <SafetySign sign="prohibition" size={64} />
@@ -74,7 +76,7 @@ export function Stopped() {
             <Decide entry={one.entry} name={nameOf(one.person)} />
           </div>
         ))}
-        {state.stopped && open.length === 0 && !state.handedOver && <Lift />}
+        {mayBeLifted && open.length === 0 && !state.handedOver && <Lift />}
         {state.stopped && <Notice />}
       </div>
     </section>
