@@ -71,7 +71,7 @@ export function readIn(
 function measureOf(kind: KindName, person: Measures, size: number): MeasureName | null {
   if (kind === 'duration')
     return size < 0.1 ? 'ms' : size < 120 ? 's' : size < 7200 ? 'min' : size < 172_800 ? 'h' : 'd'
-  if (kind === 'length' && size >= 1000) return 'km'
+  if (kind === 'length' && size >= 10) return size >= 1000 ? 'km' : 'm'
   return measureFor(kind, person)
 }
 

@@ -1,24 +1,17 @@
 /** The form of any calculation: groups in groups, lists, choices, down to single lines. */
 import { say } from '@legwork/trade'
-import { type ReactNode, useState } from 'react'
+import { useState } from 'react'
 import { Button } from '../../ui/button.tsx'
 import { Choice } from '../../ui/choice.tsx'
 import { DoubtfulLine } from './doubtful-line.tsx'
-import { isRecord, type Path, pathText } from './draft.ts'
+import { isRecord, type Path } from './draft.ts'
 import { isRefusedWithin, useForm, usePlace } from './form-state.tsx'
 import { JsonLines, NumberLine, QuantityLine, TextLine, WordChoice, YesNo } from './leaves.tsx'
-import { ListField, PlacesField } from './lists.tsx'
+import { type Draw, ListField, PlacesField } from './lists.tsx'
 import { ChoiceName, FieldName, fieldText, WayName } from './names.tsx'
+import { type PartProps, Section } from './section.tsx'
 import { blank, type FormField, formOf, type GroupShape, type Shape } from './shape.ts'
 import './fields.css'
-
-export interface PartProps {
-  shape: Shape
-  path: Path
-  needed: boolean
-  instead: unknown
-  label?: ReactNode
-}
 
 /** A field of any shape. */
 export function Part({ shape, ...place }: PartProps) {
@@ -39,9 +32,9 @@ export function Part({ shape, ...place }: PartProps) {
     case 'yes-no':
       return <YesNo {...place} />
     case 'list':
-      return <ListField {...place} shape={shape} />
+      return <ListField {...place} shape={shape} draw={drawn} />
     case 'places':
-      return <PlacesField {...place} of={shape.of} />
+      return <PlacesField {...place} of={shape.of} draw={drawn} />
     case 'fixed':
       return null
     case 'group':
@@ -63,39 +56,9 @@ export function Part({ shape, ...place }: PartProps) {
   }
 }
 
-/** A titled part of the form; one that is not needed can be left out again. */
-export function Section({
-  path,
-  needed,
-  label,
-  children,
-}: Omit<PartProps, 'shape' | 'instead'> & { children: ReactNode }) {
-  const { calc } = useForm()
-  const { change, refusal } = usePlace(path)
-  return (
-    <section className="calc-section" data-field={pathText(path)}>
-      <div className="head">
-        <h3>{label ?? <FieldName calc={calc} path={path} />}</h3>
-        {!needed && (
-          <Button
-            kind="second"
-            size="row"
-            name={say('calc.take-out.name', { name: fieldText(calc, path) })}
-            onPress={() => change(undefined)}
-          >
-            {say('calc.take-out')}
-          </Button>
-        )}
-      </div>
-      {refusal && (
-        <p className="refusal" role="alert">
-          {refusal}
-        </p>
-      )}
-      <div className="inside">{children}</div>
-    </section>
-  )
-}
+/** How a list draws what stands in it; a group in a row needs no title of its own. */
+const drawn: Draw = ({ isInRow, ...part }) =>
+  isInRow && part.shape.is === 'group' ? <Group shape={part.shape} path={part.path} /> : <Part {...part} />
 
 /** The fields of a group: those needed, those given; the rest behind one button. */
 export function Group({ shape, path }: { shape: GroupShape; path: Path }) {

@@ -5,9 +5,9 @@ import { Button } from '../../ui/button.tsx'
 import { Choice } from '../../ui/choice.tsx'
 import { Field } from '../../ui/field.tsx'
 import { isRecord } from './draft.ts'
-import { Section } from './fields.tsx'
 import { useForm } from './form-state.tsx'
 import { Minus } from './lists.tsx'
+import { Section } from './section.tsx'
 
 const texts = (value: unknown): string[] => (Array.isArray(value) ? value.filter((one) => typeof one === 'string') : [])
 

@@ -36,7 +36,7 @@ function Line({ path, needed, label, shown, unit, beside, onType, inputMode }: L
   const [typed, setTyped] = useState<{ text: string; unit: string | null; onType: LineProps['onType'] } | null>(null)
   const unitBeside = typed ? typed.unit : unit
   return (
-    <div className="calc-line" data-field={pathText(path)}>
+    <div className={inputMode === 'text' ? 'calc-line is-text' : 'calc-line'} data-field={pathText(path)}>
       <Field label={label ?? <FieldName calc={calc} path={path} />} suggestion={beside} refusal={refusal}>
         {(control) => (
           <span className="with-unit">

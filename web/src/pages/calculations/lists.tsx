@@ -1,10 +1,11 @@
 /** Rows that can be added and taken out: of numbers, of groups, of lists. */
 import { say } from '@legwork/trade'
+import { Fragment, type ReactNode } from 'react'
 import { Button } from '../../ui/button.tsx'
 import { type Path, pathText } from './draft.ts'
-import { Group, Part, type PartProps, Section } from './fields.tsx'
 import { FormProvider, useForm, usePlace } from './form-state.tsx'
 import { FieldName } from './names.tsx'
+import { type PartProps, Section } from './section.tsx'
 import { blank, type Shape } from './shape.ts'
 import './lists.css'
 
@@ -13,7 +14,14 @@ const mostRows = 60
 
 type ListShape = Extract<Shape, { is: 'list' }>
 
-export function ListField({ shape, ...place }: Omit<PartProps, 'shape'> & { shape: ListShape }) {
+/** Draws one member of a list; the form hands it in, because lists stand in groups and groups in lists. */
+export type Draw = (part: PartProps & { isInRow: boolean }) => ReactNode
+
+interface Drawn extends Omit<PartProps, 'shape'> {
+  draw: Draw
+}
+
+export function ListField({ shape, draw, ...place }: Drawn & { shape: ListShape }) {
   const { value, change } = usePlace(place.path)
   const rows: readonly unknown[] = Array.isArray(value) ? value : []
   const isOfGroups = shape.of.is === 'group' || shape.of.is === 'list' || shape.of.is === 'kinds'
@@ -24,7 +32,7 @@ export function ListField({ shape, ...place }: Omit<PartProps, 'shape'> & { shap
       <ol className={classes}>
         {rows.slice(0, mostRows).map((_, index) => (
           <li key={rowKey(index)}>
-            <RowField shape={shape.of} path={[...place.path, index]} />
+            <RowField shape={shape.of} path={[...place.path, index]} draw={draw} />
             {(!isInList || index === rows.length - 1) && (
               <Button
                 kind="second"
@@ -59,17 +67,17 @@ function likeLast(rows: readonly unknown[], of: Shape): unknown {
   return structuredClone(last)
 }
 
-function RowField({ shape, path }: { shape: Shape; path: Path }) {
+function RowField({ shape, path, draw }: { shape: Shape; path: Path; draw: Draw }) {
   const number = <span translate="no">{Number(path.at(-1)) + 1}</span>
   if (shape.is === 'group')
     return (
       <div className="calc-row-fields" data-field={pathText(path)}>
         <b className="number">{number}</b>
-        <Group shape={shape} path={path} />
+        {draw({ shape, path, needed: true, instead: undefined, isInRow: true })}
       </div>
     )
   const label = shape.is === 'list' ? say('calc.row', { n: Number(path.at(-1)) + 1 }) : number
-  return <Part shape={shape} path={path} needed instead={undefined} label={label} />
+  return draw({ shape, path, needed: true, instead: undefined, label, isInRow: true })
 }
 
 export function Minus() {
@@ -81,7 +89,7 @@ export function Minus() {
 }
 
 /** A list of a fixed length: [low, high]. */
-export function PlacesField({ of, path, needed, instead, label }: Omit<PartProps, 'shape'> & { of: readonly Shape[] }) {
+export function PlacesField({ of, draw, path, needed, instead, label }: Drawn & { of: readonly Shape[] }) {
   const form = useForm()
   const { value, change, refusal } = usePlace(path)
   const held: readonly unknown[] = Array.isArray(value) ? value : []
@@ -97,15 +105,17 @@ export function PlacesField({ of, path, needed, instead, label }: Omit<PartProps
       <legend>{label ?? <FieldName calc={form.calc} path={path} />}</legend>
       <FormProvider state={{ ...form, change: changePlace }}>
         {of.map((shape, index) => (
-          <Part
-            // biome-ignore lint/suspicious/noArrayIndexKey: the places of such a list are fixed
-            key={index}
-            shape={shape}
-            path={[...path, index]}
-            needed={needed || value !== undefined}
-            instead={taken[index]}
-            label={of.length === 2 ? names[index] : <span translate="no">{index + 1}</span>}
-          />
+          // biome-ignore lint/suspicious/noArrayIndexKey: the places of such a list are fixed
+          <Fragment key={index}>
+            {draw({
+              shape,
+              path: [...path, index],
+              needed: needed || value !== undefined,
+              instead: taken[index],
+              label: of.length === 2 ? names[index] : <span translate="no">{index + 1}</span>,
+              isInRow: false,
+            })}
+          </Fragment>
         ))}
       </FormProvider>
       {refusal && (

@@ -51,8 +51,8 @@ function Worked({ one }: { one: Calculation }) {
   useEffect(() => {
     const place = answerPlace.current
     // Where it stands beside the form it is in view already.
-    if (pressed > 0 && place && place.getBoundingClientRect().top > innerHeight / 2) place.scrollIntoView()
-  }, [pressed, answerPlace])
+    if (pressed > 0 && answer && place && place.getBoundingClientRect().top > innerHeight / 2) place.scrollIntoView()
+  }, [pressed, answerPlace, answer])
 
   function submit(event?: FormEvent): void {
     event?.preventDefault()
