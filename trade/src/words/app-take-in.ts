@@ -42,6 +42,8 @@ export const appTakeInWords = {
   'take-in.came.alone': 'alone, off the bike',
   'take-in.came.alone.note':
     'No wheel or brake to take off and put back. Sag cannot be measured; the angle and the bike’s mass, as far as known, still give a pressure to start from.',
+  'agree.because.hours': 'about {hours} h since {day}; bath oil lasts {low} to {high}',
+  'agree.because.since': 'last done {day}; bath oil lasts {low} to {high} riding hours',
   'agree.parts': 'Parts',
   'agree.parts.note': 'oil and washers by the leg as the sheet says',
   'agree.adds': 'takes {n} min',

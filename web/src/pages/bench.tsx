@@ -7,9 +7,9 @@ import { SafetySign } from '../marks/safety-sign.tsx'
 import { useJobs, useNow, useRegisters, useStation } from '../offline/hooks.tsx'
 import { LinkButton } from '../ui/button.tsx'
 import { Row, SideHead } from '../ui/ledger.tsx'
-import { type BenchDue, benchDue } from './bench-due.ts'
 import { benchGroupOf, benchGroups } from './bench-groups.ts'
 import { BenchHead } from './bench-head.tsx'
+import { lastService } from './last-service.ts'
 import { ShopFrame } from './shop-frame.tsx'
 import './bench.css'
 
@@ -22,11 +22,11 @@ function whereItStands(state: JobState): string {
     : chapter
 }
 
-function Due({ due, after }: { due: BenchDue; after: boolean }) {
+function Due({ due, over, after }: { due: string; over: boolean; after: boolean }) {
   return (
     <span className="due">
       {after && ' · '}
-      {say(due.over ? 'bench.due-since' : 'bench.due', { day: day(due.date) })}
+      {say(over ? 'bench.due-since' : 'bench.due', { day: day(due) })}
     </span>
   )
 }
@@ -45,7 +45,7 @@ function BenchRow({ stream, state, jobs }: BenchRowProps) {
   const rider = riders.find(({ id }) => id === state.opened?.rider)
   const visit = visits.find(({ id }) => id === state.opened?.visit)
   const sheet = state.sheet ?? sheets.find(({ id }) => id === unit?.sheet)
-  const due = benchDue(jobs, unit?.id ?? null, rider?.hoursPerWeek ?? null, now)
+  const due = lastService(jobs, unit?.id ?? null, rider?.hoursPerWeek ?? null, now)?.due ?? null
   const asked = state.opened?.asked ? texts.get(state.opened.asked)?.text : null
   const at = chapterOrder.indexOf(state.next.chapter)
   const shut = state.stopped?.because ?? state.next.blocked?.because
@@ -84,7 +84,7 @@ function BenchRow({ stream, state, jobs }: BenchRowProps) {
           ) : (
             visit?.promised && say('bench.promised', { day: day(visit.promised) })
           )}
-          {!shut && due && <Due due={due} after={Boolean(visit?.promised)} />}
+          {!shut && due && <Due due={due} over={due <= now.slice(0, 10)} after={Boolean(visit?.promised)} />}
         </small>
       </div>
       <div className="minutes">

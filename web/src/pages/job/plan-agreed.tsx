@@ -9,13 +9,16 @@ import { useJobView, useNameOf } from './job-view.tsx'
 import { PlanParts } from './plan-parts.tsx'
 import { proposals } from './proposed.ts'
 import { SheetValues } from './sheet-values.tsx'
+import { useLastService } from './use-last-service.ts'
 
 /** The reason for each service, as it stood in the book when it was agreed. */
 function useReasons(): (service: ServiceId) => string | null {
   const { state, sheet, instruments, text } = useJobView()
+  const last = useLastService()
   if (!sheet) return () => null
   const asked = state.opened?.asked ? text(state.opened.asked) : null
-  const all = proposals(state, sheet, judgedMeasurements(state.measured, sheet, instruments, 'received'), asked)
+  const judged = judgedMeasurements(state.measured, sheet, instruments, 'received')
+  const all = proposals(state, sheet, judged, asked, last)
   return (service) => {
     const found = all.find((one) => one.service === service)
     return found ? sayMessage(found.reason) : null

@@ -12,6 +12,7 @@ import { PlanParts } from './plan-parts.tsx'
 import { proposals } from './proposed.ts'
 import { Refused } from './refused.tsx'
 import { SheetValues } from './sheet-values.tsx'
+import { useLastService } from './use-last-service.ts'
 
 type Answer = 'yes' | 'no' | 'partly'
 
@@ -64,7 +65,9 @@ function Propose({ sheet }: { sheet: Sheet }) {
   const { state, bikeHere, instruments, text } = useJobView()
   const { write, refusal } = useWriting()
   const asked = state.opened?.asked ? text(state.opened.asked) : null
-  const proposed = proposals(state, sheet, judgedMeasurements(state.measured, sheet, instruments, 'received'), asked)
+  const last = useLastService()
+  const judged = judgedMeasurements(state.measured, sheet, instruments, 'received')
+  const proposed = proposals(state, sheet, judged, asked, last)
   const [picked, setPicked] = useState<readonly ServiceId[]>(() =>
     proposed.filter((one) => one.wanted).map((one) => one.service),
   )

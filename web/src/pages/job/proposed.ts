@@ -10,6 +10,8 @@ import {
 } from '@legwork/trade'
 import type { SignId } from '@legwork/trade/faults/signs.ts'
 import { isSignId } from '@legwork/trade/faults/signs-of.ts'
+import { day } from '../../figures/moment.ts'
+import type { LastService } from '../last-service.ts'
 import type { JudgedMeasurement } from './findings.ts'
 
 export interface Proposal {
@@ -31,6 +33,7 @@ export function proposals(
   sheet: Sheet,
   judged: readonly JudgedMeasurement[],
   asked: string | null,
+  last: LastService | null = null,
 ): readonly Proposal[] {
   const there = state.signs.filter((sign) => sign.state === 'present').map((sign) => sign.sign)
   const sign = there.filter(isSignId).find((one) => ofLowerLegs.includes(one))
@@ -43,9 +46,17 @@ export function proposals(
             what: message(`measure.${bad.what}`),
             verdict: message(`verdict.${bad.finding.verdict}`),
           })
-        : asked
-          ? message('agree.because.asked', { words: asked })
-          : message('agree.because.interval', intervals['lower-legs']),
+        : last
+          ? last.hours === null
+            ? message('agree.because.since', { day: day(last.day), ...intervals['lower-legs'] })
+            : message('agree.because.hours', {
+                hours: Math.round(last.hours),
+                day: day(last.day),
+                ...intervals['lower-legs'],
+              })
+          : asked
+            ? message('agree.because.asked', { words: asked })
+            : message('agree.because.interval', intervals['lower-legs']),
     'air-spring': there.includes('S03')
       ? message('agree.because.sign', { sign: message('look.sign.S03') })
       : message('agree.because.spring'),
