@@ -17,7 +17,6 @@ export const appFigureWords = {
   'cutaway.pressure': 'Pressure',
   'cutaway.volume': 'Volume',
   'cutaway.force': 'Force',
-  'cutaway.where': 'Where',
   'cutaway.positive': 'positive chamber',
   'cutaway.negative': 'negative chamber',
   'cutaway.positive.pushes': 'positive, pushes {force}',

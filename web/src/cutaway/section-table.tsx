@@ -47,20 +47,21 @@ function Rows({ fork }: { fork: ForkParameters }) {
           <th scope="col">{say('cutaway.pressure')}</th>
           <th scope="col">{say('cutaway.volume')}</th>
           <th scope="col">{say('cutaway.force')}</th>
-          <th scope="col">{say('cutaway.where')}</th>
         </tr>
       </thead>
       <tbody>
         {sectionRows(fork).map((row) => (
           <tr key={row.part}>
-            <th scope="row">{partName(row)}</th>
+            <th scope="row">
+              {partName(row)}
+              <small className="book">
+                <Where row={row} />
+              </small>
+            </th>
             <td>{row.pressure !== undefined && <QuantityText value={row.pressure} kind="pressure" />}</td>
             <td>{row.volume !== undefined && <QuantityText value={row.volume} kind="volume" />}</td>
             <td>
               <Force row={row} />
-            </td>
-            <td>
-              <Where row={row} />
             </td>
           </tr>
         ))}
@@ -79,11 +80,12 @@ export function SectionTable({ fork, more }: { fork: ForkParameters; more?: (() 
       </Button>
       {open && (
         <Dialog title={say('cutaway.table.title')} isOpen onClose={() => setOpen(false)}>
-          <div className="section-tables">
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: on a phone the tables are scrolled sideways, by keys too */}
+          <section className="section-tables" aria-label={say('cutaway.table')} tabIndex={0}>
             <Rows fork={fork} />
             <p className="book">{say('cutaway.to-scale')}</p>
             {more?.()}
-          </div>
+          </section>
         </Dialog>
       )}
     </>
