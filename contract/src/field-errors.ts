@@ -22,9 +22,11 @@ export function fieldErrors(error: z.ZodError, value: unknown, under = ''): Fiel
   return error.issues.map((issue) => {
     const field = [under, ...issue.path.map(String)].filter((part) => part !== '').join('.')
     const unknown = issue.code === 'unrecognized_keys'
+    // A rule of ours says its own code.
+    const own: unknown = issue.code === 'custom' ? issue.params?.code : undefined
     return {
       field: unknown ? [field, issue.keys[0]].filter(Boolean).join('.') : field || 'body',
-      code: `schema.${issue.code.replaceAll('_', '-')}`,
+      code: typeof own === 'string' ? own : `schema.${issue.code.replaceAll('_', '-')}`,
       came: unknown ? 'a field nobody asked for' : shown(at(value, issue.path)),
       allowed: issue.message,
       next: unknown ? 'Leave it out.' : 'Send what is allowed there.',

@@ -1,5 +1,5 @@
 /** Lines of the registers. */
-import type { RegisterName, Registers } from '@legwork/trade'
+import { checkSheet, type RegisterName, type Registers } from '@legwork/trade'
 import { z } from 'zod'
 import { id, instant } from './delivery.ts'
 
@@ -61,6 +61,13 @@ const hoseGauge = {
     .exactOptional(),
 }
 
+/** What a schema can't say of a sheet: ranges of its kind, dimensions that can't be together. */
+function asSheet(sheet: unknown, context: z.RefinementCtx): void {
+  const check = checkSheet(sheet)
+  for (const { field, code, allowed } of check.ok ? [] : check.errors)
+    context.addIssue({ code: 'custom', path: field.split('.'), message: allowed, params: { code } })
+}
+
 export const registerBodies: { [R in RegisterName]: z.ZodType<Registers[R]> } = {
   people: person,
   riders: z.strictObject({
@@ -94,39 +101,41 @@ export const registerBodies: { [R in RegisterName]: z.ZodType<Registers[R]> } = 
     bike: id.nullable(),
     sheet: id,
   }),
-  sheets: z.strictObject({
-    id,
-    name: text,
-    revision: z.string().min(1).max(20),
-    generic: z.boolean(),
-    kind,
-    body: z.enum(['single-crown', 'dual-crown', 'in-line', 'piggyback']),
-    damper: z.enum(['open-bath', 'sealed-cartridge', 'bladder-cartridge', 'in-line-ifp', 'piggyback-ifp']),
-    stanchion: length.nullable(),
-    stroke: sourced(z.number().min(0.01).max(0.5)),
-    spring: z.record(z.string(), any),
-    springKind: z.enum(['air', 'coil']),
-    spacers: sourced(z.number().min(0).max(20)).nullable(),
-    lowerVolume: volume.nullable(),
-    maxPressure: sourced(z.number().min(1e4).max(1e8)).nullable(),
-    freeLength: length.nullable(),
-    bushings: z.strictObject({ a: length, b: length }).nullable(),
-    clicks: z.strictObject({
-      rebound: sourced(z.number().min(0).max(100)).nullable(),
-      compression: sourced(z.number().min(0).max(100)).nullable(),
-    }),
-    legs: z.strictObject({ left: legSheet, right: legSheet }).nullable(),
-    limits: z.record(
-      z.string(),
-      z.strictObject({
-        watch: z.number().exactOptional(),
-        fail: z.number().exactOptional(),
-        watchBelow: z.number().exactOptional(),
-        failBelow: z.number().exactOptional(),
-        source,
+  sheets: z
+    .strictObject({
+      id,
+      name: text,
+      revision: z.string().min(1).max(20),
+      generic: z.boolean(),
+      kind,
+      body: z.enum(['single-crown', 'dual-crown', 'in-line', 'piggyback']),
+      damper: z.enum(['open-bath', 'sealed-cartridge', 'bladder-cartridge', 'in-line-ifp', 'piggyback-ifp']),
+      stanchion: length.nullable(),
+      stroke: sourced(z.number().min(0.01).max(0.5)),
+      spring: z.record(z.string(), any),
+      springKind: z.enum(['air', 'coil']),
+      spacers: sourced(z.number().min(0).max(20)).nullable(),
+      lowerVolume: volume.nullable(),
+      maxPressure: sourced(z.number().min(1e4).max(1e8)).nullable(),
+      freeLength: length.nullable(),
+      bushings: z.strictObject({ a: length, b: length }).nullable(),
+      clicks: z.strictObject({
+        rebound: sourced(z.number().min(0).max(100)).nullable(),
+        compression: sourced(z.number().min(0).max(100)).nullable(),
       }),
-    ),
-  }),
+      legs: z.strictObject({ left: legSheet, right: legSheet }).nullable(),
+      limits: z.record(
+        z.string(),
+        z.strictObject({
+          watch: z.number().exactOptional(),
+          fail: z.number().exactOptional(),
+          watchBelow: z.number().exactOptional(),
+          failBelow: z.number().exactOptional(),
+          source,
+        }),
+      ),
+    })
+    .superRefine(asSheet),
   instruments: z.discriminatedUnion('kind', [
     z.strictObject({ ...named, kind: z.literal('pump'), ...hoseGauge }),
     z.strictObject({ ...named, kind: z.literal('gauge'), ...hoseGauge }),
