@@ -1,5 +1,5 @@
 /** Filling in what the sheet lacks, right where it is asked: the value, and the document that says it. */
-import { nextRevision, type Sheet, type SheetPlace, say } from '@legwork/trade'
+import { checkSheet, nextRevision, type Sheet, type SheetPlace, say } from '@legwork/trade'
 import { useState } from 'react'
 import { emptyPlace, isKeepable, type PlaceDraft, PlaceField } from '../../sheet-form/place-field.tsx'
 import { SourceForm, sourceDraftOf, useSourceOf } from '../../sheet-form/source-form.tsx'
@@ -17,11 +17,16 @@ export function SheetFillIn({ sheet, fields }: { sheet: Sheet; fields: readonly 
   const filled = fields.filter((place) => draftOf(place).value !== null)
   const unsure = filled.filter((place) => !isKeepable(place, draftOf(place)))
   const from = sourceOf(source)
+  const next = from && {
+    ...filled.reduce((to, place) => place.put(to, draftOf(place).value ?? '', from), sheet),
+    revision: nextRevision(sheet.revision),
+  }
+  const check = next && checkSheet(next)
+  const refused = check && !check.ok ? check.errors : []
   const keep = async () => {
     setTried(true)
-    if (!from || unsure.length > 0 || filled.length === 0) return
-    const next = filled.reduce((to, place) => place.put(to, draftOf(place).value ?? '', from), sheet)
-    await writeSheet({ ...next, revision: nextRevision(sheet.revision) })
+    if (!next || unsure.length > 0 || refused.length > 0 || filled.length === 0) return
+    await writeSheet(next)
   }
   return (
     <form
@@ -45,9 +50,15 @@ export function SheetFillIn({ sheet, fields }: { sheet: Sheet; fields: readonly 
           />
         ))}
       </div>
-      <p className="refusal" role="alert">
-        {tried && unsure.length > 0 && say('sheet.change.not-sure')}
-      </p>
+      <div role="alert">
+        {tried && unsure.length > 0 && <p className="refusal">{say('sheet.change.not-sure')}</p>}
+        {tried &&
+          refused.map(({ field, came, allowed, next: act }) => (
+            <p key={field} className="refusal">
+              {say('sheet.change.refused', { field, came, allowed, next: act })}
+            </p>
+          ))}
+      </div>
       <Button kind="second" type="submit">
         {say('agree.fill-in.act')}
       </Button>
