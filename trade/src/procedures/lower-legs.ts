@@ -99,6 +99,7 @@ export const lowerLegSteps = {
     acts: ['loosens', 'taps', 'drains', 'uses-oil'],
     needs: { 'foot.*': ['fast', 'torqued'] },
     needsBehind: { fixing: 'bolt-behind-knob', needs: { knob: ['off'] } },
+    byFixing: true,
     makes: { 'foot.*': 'out', 'oil.*': 'drained' },
     spoils: { 'washer.*': 'old', travel: 'unmeasured', length: 'unmeasured' },
     tools: ['socket 10–15 mm', 'soft mallet', 'measuring cylinder', 'tray'],

@@ -69,6 +69,8 @@ export interface ProcedureStep {
   needs: FactNeeds
   /** What it needs besides on a leg with this fastener. */
   needsBehind?: { fixing: FootFixing; needs: FactNeeds }
+  /** Each fastener is freed in its own way: its caution stands in place of the step's. */
+  byFixing?: true
   makes: FactChanges
   /** Facts that no longer hold afterwards. */
   spoils?: FactChanges

@@ -31,7 +31,7 @@ export const stepWords = {
   'step.lowers-off.note': 'straight, both together; look at the oil: colour, metal, water',
   'step.lowers-off.caution': 'Never lever against a stanchion. Both feet must be free.',
   'step.seals-out': 'Foam rings and wipers out',
-  'step.seals-out.note': 'seats clean, no burr; keep the old wiper to compare the outside diameter',
+  'step.seals-out.note': 'new rings into bath oil to soak; seats clean, no burr; keep the old wiper to compare',
   'step.seals-out.caution': 'Padded lever: a burr in the seat leaks for ever.',
   'step.clean': 'Clean lower legs and stanchions',
   'step.clean.note': 'lint-free cloth; no solvent left in the bushings',

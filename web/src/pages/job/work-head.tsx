@@ -1,5 +1,6 @@
 /** The head of a step: the rule with its gates, what it is, what was done before it, the caution, what rests. */
 import {
+  cautionOf,
   gatePosts,
   isStepId,
   type JobState,
@@ -9,6 +10,7 @@ import {
   type StepId,
   type StepState,
   say,
+  sayMessage,
 } from '@legwork/trade'
 import { useMemo } from 'react'
 import { type RulerGate, StepRuler } from '../../charts/step-ruler.tsx'
@@ -91,9 +93,10 @@ function With({ step }: { step: StepId }) {
 }
 
 export function StepHead({ index }: { index: number }) {
-  const { state } = useJobView()
+  const { state, sheet } = useJobView()
   const step = state.steps[index]
   if (!step || !isStepId(step.step)) return null
+  const openLeg = step.legs?.find((leg) => !step.done[leg]) ?? step.legs?.[0] ?? null
   const kind = restAt(state, index)
   const rest = state.rests.find((one) => one.kind === kind)
   return (
@@ -107,7 +110,8 @@ export function StepHead({ index }: { index: number }) {
         <div className="lines">
           <p className="note">{say(`step.${step.step}.note`)}</p>
           <p className="book caution">
-            <SafetySign sign="warning" size={28} /> <b>{say('work.caution')}</b> {say(`step.${step.step}.caution`)}
+            <SafetySign sign="warning" size={28} /> <b>{say('work.caution')}</b>{' '}
+            {sayMessage(cautionOf(step.step, sheet, openLeg))}
           </p>
           <With step={step.step} />
           <Before index={index} />
