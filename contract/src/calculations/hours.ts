@@ -22,6 +22,8 @@ const date = z.string().nullable()
 const conditionsSaid = Object.entries(conditionFactors)
   .map(([name, factor]) => `${name} ${factor}`)
   .join(', ')
+/** Told as a choice; what is none of them is refused by name with all of them. */
+const condition = z.string().meta({ enum: Object.keys(conditionFactors) })
 
 export const hoursRidden = [
   calculation({
@@ -81,7 +83,7 @@ export const hoursRidden = [
     range: 'One clock for each unit and service.',
     input: z.strictObject({
       rides: z
-        .array(z.strictObject({ movingTime: quantity('duration'), conditions: z.array(z.string()).max(50) }))
+        .array(z.strictObject({ movingTime: quantity('duration'), conditions: z.array(condition).max(50) }))
         .max(100_000),
     }),
     output: z.strictObject({ hours: inUnit('h') }),

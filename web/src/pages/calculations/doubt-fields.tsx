@@ -16,6 +16,7 @@ import { NumberLine } from './leaves.tsx'
 import { AnswerName } from './names.tsx'
 import { Section } from './section.tsx'
 import { shapeOf } from './shape.ts'
+import { Tick, Ticks } from './ticks.tsx'
 import './doubt-fields.css'
 
 /** Every number of an answer by its path; long lists are left out. */
@@ -79,23 +80,18 @@ function Outputs({ calc }: { calc: string }) {
   return (
     <Section path={['outputs']} needed>
       {refusal === null && wanted.length === 0 && <p className="book">{say('calc.doubt.none')}</p>}
-      <div className="calc-ticks">
+      <Ticks>
         {[...all].map(([text, path]) => (
-          <label key={text}>
-            <input
-              type="checkbox"
-              checked={wanted.includes(text)}
-              onChange={({ target }) =>
-                change(target.checked ? [...wanted, text] : wanted.filter((one) => one !== text))
-              }
-            />
-            <span>
-              <AnswerName calc={calc} path={path} />
-              {typeof path.at(-1) === 'number' && <span translate="no"> {Number(path.at(-1)) + 1}</span>}
-            </span>
-          </label>
+          <Tick
+            key={text}
+            isTicked={wanted.includes(text)}
+            onTick={(ticked) => change(ticked ? [...wanted, text] : wanted.filter((one) => one !== text))}
+          >
+            <AnswerName calc={calc} path={path} />
+            {typeof path.at(-1) === 'number' && <span translate="no"> {Number(path.at(-1)) + 1}</span>}
+          </Tick>
         ))}
-      </div>
+      </Ticks>
     </Section>
   )
 }

@@ -4,9 +4,10 @@ import { Fragment, type ReactNode } from 'react'
 import { Button } from '../../ui/button.tsx'
 import { type Path, pathText } from './draft.ts'
 import { FormProvider, useForm, usePlace } from './form-state.tsx'
-import { FieldName } from './names.tsx'
+import { ChoiceName, FieldName } from './names.tsx'
 import { type PartProps, Section } from './section.tsx'
 import { blank, type Shape } from './shape.ts'
+import { Tick, Ticks } from './ticks.tsx'
 import './lists.css'
 
 /** So many rows are drawn at once; a recorded track has thousands. */
@@ -21,7 +22,34 @@ interface Drawn extends Omit<PartProps, 'shape'> {
   draw: Draw
 }
 
+/** Any of a few words: a tick for each. */
+function WordsField({ options, ...place }: Omit<PartProps, 'shape'> & { options: readonly string[] }) {
+  const { path } = place
+  const { value, change } = usePlace(path)
+  const held: readonly unknown[] = Array.isArray(value) ? value : []
+  return (
+    <Section {...place}>
+      <Ticks>
+        {options.map((word) => (
+          <Tick
+            key={word}
+            isTicked={held.includes(word)}
+            onTick={(ticked) => change(ticked ? [...held, word] : held.filter((one) => one !== word))}
+          >
+            <ChoiceName word={word} path={path} />
+          </Tick>
+        ))}
+      </Ticks>
+    </Section>
+  )
+}
+
 export function ListField({ shape, draw, ...place }: Drawn & { shape: ListShape }) {
+  if (shape.of.is === 'choice') return <WordsField {...place} options={shape.of.options} />
+  return <RowsField {...place} shape={shape} draw={draw} />
+}
+
+function RowsField({ shape, draw, ...place }: Drawn & { shape: ListShape }) {
   const { value, change } = usePlace(place.path)
   const rows: readonly unknown[] = Array.isArray(value) ? value : []
   const isOfGroups = shape.of.is === 'group' || shape.of.is === 'list' || shape.of.is === 'kinds'
@@ -33,7 +61,7 @@ export function ListField({ shape, draw, ...place }: Drawn & { shape: ListShape 
         {rows.slice(0, mostRows).map((_, index) => (
           <li key={rowKey(index)}>
             <RowField shape={shape.of} path={[...place.path, index]} draw={draw} />
-            {(!isInList || index === rows.length - 1) && (
+            {!isInList && (
               <Button
                 kind="second"
                 size="row"
@@ -51,6 +79,11 @@ export function ListField({ shape, draw, ...place }: Drawn & { shape: ListShape 
       {rows.length < shape.most && (
         <Button kind="second" size="row" onPress={() => change([...rows, likeLast(rows, shape.of)])}>
           {say(isInList ? 'calc.add.one' : 'calc.add.row')}
+        </Button>
+      )}
+      {isInList && rows.length > 0 && (
+        <Button kind="second" size="row" onPress={() => change(rows.slice(0, -1))}>
+          {say('calc.take-out.last')}
         </Button>
       )}
     </Section>

@@ -17,10 +17,13 @@ function curveOf({ spring, ambient = 101_325 }: Asked, fit: Fit, pressure: numbe
   const there = supposedSpring(spring, fit.name, fit.estimate ?? 0, fit.scale, pressure, ambient)
   const filled = spring.kind === 'coil' ? {} : { pressure: there.pressure }
   const { points } = springCurve(there.spring, { ...filled, ambient, points: 81 })
-  return points.filter(({ stroke }) => stroke <= deepest * 1.05)
+  return points.filter(({ stroke }) => stroke <= deepest * beyond)
 }
 
 type Fit = ReturnType<typeof pressFits>[number]
+
+/** Curves go a little beyond the deepest stop. */
+const beyond = 1.06
 
 /** How much worse than the best a hypothesis may be and still be drawn, beside the sheet's own. */
 const near = 6
@@ -63,7 +66,8 @@ export function PressTestPicture({ input, width }: PictureProps) {
         width={width}
         height={380}
         across={{
-          ...roundAxis(readings.map((one) => stroke.of(one.stroke))),
+          from: 0,
+          to: stroke.of(beyond * Math.max(...readings.map((one) => one.stroke))),
           unit: stroke.unit,
           words: say('calc.out.stroke'),
         }}
