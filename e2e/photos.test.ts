@@ -77,8 +77,8 @@ describe('photos', () => {
     await page.evaluate(async () => {
       await navigator.serviceWorker.ready
     })
-    const camera = withPlace(await picture(page))
-    expect(jpegMarkers(camera)).toMatchObject({ width: 3000, telling: ['APP1'] })
+    const taken = withPlace(await picture(page))
+    expect(jpegMarkers(taken)).toMatchObject({ width: 3000, telling: ['APP1'] })
     for (const [field, value] of [
       ['Length at rest', '164'],
       ['Where the ring stands', '138'],
@@ -86,11 +86,15 @@ describe('photos', () => {
       await page.getByRole('textbox', { name: field }).fill(value)
       await page.getByRole('button', { name: 'Keep', exact: true }).click()
     }
+    const camera = page.getByLabel('Take a photo')
+    // Both lines are kept before the page is loaded again, and the page is there before the network goes.
+    await camera.waitFor({ state: 'attached' })
     await page.reload()
+    await camera.waitFor({ state: 'attached' })
     await server.kill()
 
-    const file = { name: 'scratch.jpg', mimeType: 'image/jpeg', buffer: camera }
-    await page.getByLabel('Take a photo').setInputFiles(file)
+    const file = { name: 'scratch.jpg', mimeType: 'image/jpeg', buffer: taken }
+    await camera.setInputFiles(file)
     await page.getByRole('button', { name: 'Photo 1 of 1, large' }).waitFor()
     // Not written down yet, and there all the same when the browser is killed.
     await tablet.kill()
