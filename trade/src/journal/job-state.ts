@@ -3,6 +3,7 @@
  * browser; `checkEntry` (journal/check-entry.ts) says whether a draft may be added to it.
  */
 import type { Facts } from '../gates/facts.ts'
+import type { NewerRevisions } from '../planning/newer-revisions.ts'
 import type { Role, Unit } from '../registers.ts'
 import type { Rest } from '../rests/rest.ts'
 import type { RestKind } from '../rests/rest-kinds.ts'
@@ -153,6 +154,8 @@ export interface JobState {
   chapters: Record<Chapter, ChapterState>
   state: JobStanding
   plan: (Made & EntryBodies['plan-agreed']) | null
+  /** Later revisions than the plan's, to be offered; null where there are none. */
+  newer: NewerRevisions | null
   /** The frozen sheet of the plan; before a plan the unit's current one; null where it is not here. */
   sheet: Sheet | null
   steps: readonly StepState[]

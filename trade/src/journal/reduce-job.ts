@@ -1,5 +1,6 @@
 /** What a job's entries add up to: replayed in order, gate by gate. The same on the server and in the browser. */
 import { rules } from '../gates/rules.ts'
+import { newerRevisions } from '../planning/newer-revisions.ts'
 import { message } from '../words/words.ts'
 import { applyEntry } from './apply-entry.ts'
 import { isComplete } from './apply-step.ts'
@@ -109,6 +110,7 @@ export function reduceJob(entries: readonly AnyEntry[], context: JobContext): Jo
     chapters: chaptersOf(progress, at, next.blocked, stopped, carriedOver),
     state: standingOf(progress, stopped),
     sheet: sheetOf(progress),
+    newer: newerRevisions(progress.plan, context.currentSheet),
     steps,
     currentStep: index === -1 ? null : index,
     next,

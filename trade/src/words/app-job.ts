@@ -222,6 +222,9 @@ export const appJobWords = {
   'agree.said-no': 'The answer was no. The unit goes back as it came; what was found is on its page.',
   'agree.to-work': 'Start work',
   'agree.procedure': 'procedure {name}, revision {revision}',
+  'agree.newer.sheet': 'Since then its sheet has revision {revision}.',
+  'agree.newer.procedure': 'Since then the procedure has a later revision: {what}.',
+  'agree.newer.act': 'Agree anew on what is there now',
   'agree.pinned': 'Agreed {when}: sheet {name} rev {revision}. A later revision does not reach this job by itself.',
 
   'field.bore': 'bore of the air chamber',

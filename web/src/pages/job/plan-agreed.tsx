@@ -6,6 +6,7 @@ import { SideHead, ValueRow } from '../../ui/ledger.tsx'
 import { judgedMeasurements } from './findings.ts'
 import { chapterHref } from './job-address.ts'
 import { useJobView, useNameOf } from './job-view.tsx'
+import { Newer } from './plan-newer.tsx'
 import { PlanParts } from './plan-parts.tsx'
 import { proposals } from './proposed.ts'
 import { SheetValues } from './sheet-values.tsx'
@@ -76,6 +77,7 @@ export function Agreed() {
               revision: plan.sheet.revision,
             })}
           </p>
+          <Newer />
         </SideHead>
         <div className="bottom">
           <LinkButton kind="main" arrow="forward" href={chapterHref(stream, no ? 'hand-over' : 'work')}>
