@@ -1,10 +1,12 @@
 /** What was found, done and proved, as the hand-over page prints it. */
 import { formatQuantity } from '@legwork/engine'
 import {
+  halfWidthOf,
   isServiceId,
   type JobState,
   judgeDrained,
   judgeMeasured,
+  judgeOilLook,
   type Leg,
   legs,
   type MeasuredEntry,
@@ -29,12 +31,6 @@ const judged = {
 } as const satisfies Record<string, (value: number) => string>
 const isJudged = (what: string): what is keyof typeof judged => Object.hasOwn(judged, what)
 
-/** What the instrument leaves open either way [SI]. */
-function halfStep(job: JobOnPaper, entry: MeasuredEntry): number {
-  const instrument = job.registers.instruments.find((line) => line.body.id === entry.reading.instrument)?.body
-  return instrument && 'resolution' in instrument ? instrument.resolution / 2 : 0
-}
-
 /** The last reading of each kind and leg, of the latest phase there is. */
 function lastMeasured(state: JobState): MeasuredEntry[] {
   const last = new Map<string, MeasuredEntry>()
@@ -56,13 +52,18 @@ export function foundOf(job: JobOnPaper): HandOverPage['found'] {
       source: 'measured-here',
     })
   }
+  const isPresent = (sign: string) => state.signs.findLast((one) => one.sign === sign)?.state === 'present'
+  for (const { verdict, says } of judgeOilLook(isPresent))
+    found.push({ verdict, what: say('paper.drained-look', { says }), figure: '', source: 'measured-here' })
   for (const entry of lastMeasured(state)) {
     if (!isJudged(entry.what)) continue
+    const { value, instrument } = entry.reading
+    const used = job.registers.instruments.find(({ body }) => body.id === instrument)?.body
     const name = say(`measure.${entry.what}`).toLocaleLowerCase('en-GB')
     found.push({
-      verdict: judgeMeasured(entry.what, entry.reading.value, state.sheet, halfStep(job, entry)).verdict,
+      verdict: judgeMeasured(entry.what, value, state.sheet, halfWidthOf(used, value)).verdict,
       what: entry.leg ? say('paper.of-leg', { what: name, leg: say(`leg.${entry.leg}`) }) : name,
-      figure: judged[entry.what](entry.reading.value),
+      figure: judged[entry.what](value),
       source: 'measured-here',
     })
   }

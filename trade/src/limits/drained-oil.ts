@@ -11,8 +11,8 @@ export interface DrainedFinding {
 }
 
 /**
- * What the drained volume of a leg tells: 80 % and more is in its interval, 50–80 % due, under 50 % late, over 150 % an
- * earlier mis-fill or a leaking damper.
+ * What the drained volume of a leg tells: 80 % and more is in its interval, 50–80 % due, 20–50 % late by half again to
+ * three times, under 20 % three times or more; over 150 % an earlier mis-fill or a leaking damper.
  *
  * @param drained  [m³]
  * @param filled   what the sheet says [m³], above 0
@@ -32,7 +32,30 @@ export function judgeDrained(drained: number, filled: number): DrainedFinding {
     ])
   const share = drained / filled
   if (share > 1.5 + 1e-9) return { share, verdict: 'fail', says: message('drained.over') }
+  if (share < 0.2 - 1e-9) return { share, verdict: 'fail', says: message('drained.far-too-late') }
   if (share < 0.5 - 1e-9) return { share, verdict: 'fail', says: message('drained.late') }
   if (share < 0.8 - 1e-9) return { share, verdict: 'watch', says: message('drained.due') }
   return { share, verdict: 'pass', says: message('drained.in-interval') }
+}
+
+export interface OilLook {
+  sign: string
+  verdict: Verdict
+  says: Message
+}
+
+/** Signs of oil that came out, and what each tells beside its volume. */
+const looks: readonly { sign: string; verdict: Verdict; says: Message }[] = [
+  { sign: 'S29', verdict: 'fail', says: message('drained.look.milky') },
+  { sign: 'S27', verdict: 'watch', says: message('drained.look.dark') },
+]
+
+/**
+ * What the look of drained oil tells, by the signs that were seen; worst first (common practice, no source).
+ *
+ * @param isPresent  whether a sign was noted as present
+ * @example judgeOilLook((sign) => sign === 'S29')[0]?.verdict // 'fail'
+ */
+export function judgeOilLook(isPresent: (sign: string) => boolean): readonly OilLook[] {
+  return looks.filter(({ sign }) => isPresent(sign))
 }

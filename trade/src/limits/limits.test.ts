@@ -5,7 +5,7 @@ import { sheetOfDemo } from '../journal/written-job.ts'
 import { sheetPlaces } from '../sheets/sheet-places.ts'
 import { sayMessage } from '../words/words.ts'
 import { judgeMeasured } from './bench-limits.ts'
-import { judgeDrained } from './drained-oil.ts'
+import { judgeDrained, judgeOilLook } from './drained-oil.ts'
 import { judge, worst, zonesOf } from './judge.ts'
 import { usualBeside, usualRange, usualWarning } from './usual.ts'
 
@@ -62,12 +62,24 @@ describe('drained oil', () => {
   it.each([
     [8, 10, 'in-interval'],
     [7, 10, 'due'],
-    [1.5, 15, 'late'],
+    [1.5, 15, 'far-too-late'],
+    [3, 15, 'late'],
+    [7.4, 15, 'late'],
+    [12.5, 15, 'in-interval'],
+    [22.5, 15, 'in-interval'],
     [62, 15, 'over'],
     [12, 20, 'due'],
     [5, 10, 'due'],
   ])('%d of %d ml is %s', (drained, filled, says) => {
     expect(judgeDrained(drained * ml, filled * ml).says.key).toBe(`drained.${says}`)
+  })
+
+  it('is told by its look too, the worst first', () => {
+    // Common practice, no source: milky is water; grey or black is late, glitter is wear.
+    const seen = (signs: readonly string[]) =>
+      judgeOilLook((sign) => signs.includes(sign)).map(({ verdict }) => verdict)
+    expect(seen(['S27', 'S29'])).toEqual(['fail', 'watch'])
+    expect(seen(['S28', 'S16'])).toEqual([])
   })
 
   it('refuses impossible volumes', () => {

@@ -27,6 +27,7 @@ export const paperWords = {
   'paper.chassis': 'chassis',
   'paper.sound': 'sound',
   'paper.drained': 'drained, {leg} leg',
+  'paper.drained-look': 'drained oil {says}',
   'paper.drained.of': '{drained} of {filled}',
   'paper.free-length': 'free length',
   'paper.travel': 'travel with air out',

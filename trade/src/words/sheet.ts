@@ -66,7 +66,10 @@ export const sheetWords = {
   'usual.warning': 'You typed {came} {measure}. Usual is {low} to {high}. Read the sheet once more.',
   'usual.beside': '≈ usual is {low} to {high} {measure}',
 
-  'drained.late': 'late: under half of the sheet’s',
+  'drained.late': 'late by half again to three times: under half of the sheet’s',
+  'drained.far-too-late': 'late by three times or more: under a fifth of the sheet’s',
+  'drained.look.milky': 'milky: water from washing, rain or a river',
+  'drained.look.dark': 'grey or black: late; glitter a magnet takes is steel, the rest bushing or coating',
   'drained.due': 'due: between half and four fifths',
   'drained.in-interval': 'in its interval',
   'drained.over': 'too much: damper or an earlier mis-fill',
