@@ -121,7 +121,7 @@ export const appPlaceWords = {
   'start.needs-name': 'You need a name: it stands beside every line you write.',
   'start.pump': 'One pump: air in its hose',
   'start.pump.hint': 'Leave it empty if you do not know it; it can be measured later.',
-  'start.pump.usual': '≈ usual is 2 to 6 ml',
+  'start.pump.usual': '≈ usual is 3 to 8 ml',
   'start.wrench': 'One torque wrench',
   'start.wrench.low': 'Smallest torque',
   'start.wrench.high': 'Largest torque',
