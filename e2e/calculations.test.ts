@@ -100,7 +100,7 @@ describe('the calculations', () => {
     ['sag', 'Load along it', '5 psi', 'load', 'a measure of force'],
     ['sag', 'Bore', '8 mm', 'spring.shaft', 'Measure the shaft'],
     ['sag', 'Pressure', '', 'pressure', 'it must be'],
-    ['viscosity', 'Viscosity', 'much', 'points[0].viscosity', 'You came'],
+    ['viscosity', 'Viscosity, row 1', 'much', 'points[0].viscosity', 'You came'],
   ])('%s: %s written as "%s" is refused beside the field', async (name, label, text, field, says) => {
     const { page } = tablet
     await page.goto(`${server.address}/calculations/${name}`)
@@ -126,9 +126,16 @@ describe('the calculations', () => {
   it('takes measures of any kind, shows them in the reader’s own', async () => {
     const { page } = tablet
     await page.goto(`${server.address}/hands`)
-    await page.getByRole('group', { name: 'Length' }).getByText('in', { exact: true }).click()
-    await page.getByRole('group', { name: 'Pressure' }).getByText('bar', { exact: true }).click()
-    await page.getByRole('group', { name: 'Temperature' }).getByText('°F', { exact: true }).click()
+    for (const [group, measure] of [
+      ['Length', 'in'],
+      ['Pressure', 'bar'],
+      ['Temperature', '°F'],
+    ] as const) {
+      const choice = page.getByRole('group', { name: group }).getByRole('radio', { name: measure, exact: true })
+      await choice.click()
+      // Written before the next is changed.
+      await expect.poll(() => choice.isChecked()).toBe(true)
+    }
     await page.goto(`${server.address}/calculations/sag`)
     // 32 mm = 1.2598 in; 88 psi = 6.0674 bar.
     expect(await page.getByLabel('Bore', { exact: true }).inputValue()).toBe('1.2598')

@@ -37,6 +37,7 @@ export const appCalculationWords = {
   'calc.add.row': 'Add a row',
   'calc.take-out': 'Leave out',
   'calc.take-out.name': 'Leave out {name}',
+  'calc.cell': '{name}, row {n}',
   'calc.take-out.last': 'Take out the last',
   'calc.take-out.row': 'Take out row {n}',
   'calc.row': 'Row {n}',

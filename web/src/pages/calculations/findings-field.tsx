@@ -6,7 +6,7 @@ import { Choice } from '../../ui/choice.tsx'
 import { Field } from '../../ui/field.tsx'
 import { isRecord } from './draft.ts'
 import { useForm } from './form-state.tsx'
-import { Minus } from './lists.tsx'
+import { Minus } from './rows.tsx'
 import { Section } from './section.tsx'
 
 const texts = (value: unknown): string[] => (Array.isArray(value) ? value.filter((one) => typeof one === 'string') : [])

@@ -9,6 +9,7 @@ import { Field, TextField } from '../../ui/field.tsx'
 import { type Path, pathText } from './draft.ts'
 import { useForm, usePlace } from './form-state.tsx'
 import { ChoiceName, FieldName } from './names.tsx'
+import { useTyped } from './use-typed.ts'
 import { shownInField, typedNumber, typedQuantity } from './written-quantity.ts'
 
 export interface LeafProps {
@@ -32,9 +33,7 @@ interface LineProps extends LeafProps {
 function Line({ path, needed, label, shown, unit, beside, onType, inputMode }: LineProps) {
   const { calc } = useForm()
   const { change, refusal } = usePlace(path)
-  /** What is being typed, with what stood beside the field when the typing began: it must not change under the hand. */
-  const [typed, setTyped] = useState<{ text: string; unit: string | null; onType: LineProps['onType'] } | null>(null)
-  const unitBeside = typed ? typed.unit : unit
+  const typed = useTyped({ shown, unit, onType }, change)
   return (
     <div className={inputMode === 'text' ? 'calc-line is-text' : 'calc-line'} data-field={pathText(path)}>
       <Field label={label ?? <FieldName calc={calc} path={path} />} suggestion={beside} refusal={refusal}>
@@ -49,17 +48,12 @@ function Line({ path, needed, label, shown, unit, beside, onType, inputMode }: L
               spellCheck={false}
               required={needed}
               translate="no"
-              value={typed?.text ?? shown}
-              onChange={(event) => {
-                const text = event.target.value
-                const begun = typed ?? { unit, onType }
-                setTyped({ ...begun, text })
-                change(begun.onType(text))
-              }}
-              onBlur={() => setTyped(null)}
+              value={typed.text}
+              onChange={(event) => typed.type(event.target.value)}
+              onBlur={typed.leave}
             />
             <span className="unit" translate="no">
-              {unitBeside}
+              {typed.unit}
             </span>
           </span>
         )}

@@ -5,13 +5,12 @@ import { Button } from '../../ui/button.tsx'
 import { type Path, pathText } from './draft.ts'
 import { FormProvider, useForm, usePlace } from './form-state.tsx'
 import { ChoiceName, FieldName } from './names.tsx'
+import { likeLast, Minus, mostRows } from './rows.tsx'
 import { type PartProps, Section } from './section.tsx'
-import { blank, type Shape } from './shape.ts'
+import type { Shape } from './shape.ts'
+import { columnsOf, TableField } from './table-field.tsx'
 import { Tick, Ticks } from './ticks.tsx'
 import './lists.css'
-
-/** So many rows are drawn at once; a recorded track has thousands. */
-const mostRows = 60
 
 type ListShape = Extract<Shape, { is: 'list' }>
 
@@ -45,7 +44,10 @@ function WordsField({ options, ...place }: Omit<PartProps, 'shape'> & { options:
 }
 
 export function ListField({ shape, draw, ...place }: Drawn & { shape: ListShape }) {
+  const { withDoubt } = useForm()
   if (shape.of.is === 'choice') return <WordsField {...place} options={shape.of.options} />
+  const columns = withDoubt ? null : columnsOf(shape.of)
+  if (columns) return <TableField {...place} shape={shape} columns={columns} />
   return <RowsField {...place} shape={shape} draw={draw} />
 }
 
@@ -93,13 +95,6 @@ function RowsField({ shape, draw, ...place }: Drawn & { shape: ListShape }) {
 /** Rows have no name of their own; taking one out draws those after it anew. */
 const rowKey = (index: number): string => `row${index}`
 
-/** A new row begins like the last one, so that what repeats need not be written again. */
-function likeLast(rows: readonly unknown[], of: Shape): unknown {
-  const last = rows.at(-1)
-  if (last === undefined || typeof last !== 'object') return blank(of) ?? ''
-  return structuredClone(last)
-}
-
 function RowField({ shape, path, draw }: { shape: Shape; path: Path; draw: Draw }) {
   const number = <span translate="no">{Number(path.at(-1)) + 1}</span>
   if (shape.is === 'group')
@@ -111,14 +106,6 @@ function RowField({ shape, path, draw }: { shape: Shape; path: Path; draw: Draw 
     )
   const label = shape.is === 'list' ? say('calc.row', { n: Number(path.at(-1)) + 1 }) : number
   return draw({ shape, path, needed: true, instead: undefined, label, isInRow: true })
-}
-
-export function Minus() {
-  return (
-    <svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true">
-      <path d="M5 12h14" stroke="currentColor" strokeWidth="2.4" strokeLinecap="round" />
-    </svg>
-  )
 }
 
 /** A list of a fixed length: [low, high]. */

@@ -14,8 +14,10 @@ function stepsOf(field: string): (string | number)[] {
 /** Brings the hand to a field, or to the part it would stand in. */
 function goTo(field: string): void {
   const place = document.querySelector(`[data-field="${CSS.escape(field)}"]`)
-  place?.scrollIntoView({ block: 'center' })
-  place?.querySelector<HTMLElement>('input, button, select')?.focus({ preventScroll: true })
+  const control = place?.querySelector<HTMLElement>('input, button, select')
+  const there = control ?? place
+  there?.scrollIntoView({ block: 'center' })
+  control?.focus({ preventScroll: true })
 }
 
 export function Refused({ calc, errors }: { calc: string; errors: readonly RefusedField[] }) {
