@@ -2,7 +2,6 @@
 import { appFigureWords } from './app-figures.ts'
 import { appFrameWords } from './app-frame.ts'
 import { appHandOverWords } from './app-hand-over.ts'
-import { appInstrumentWords } from './app-instruments.ts'
 import { appJobWords } from './app-job.ts'
 import { appPhotoWords } from './app-photos.ts'
 import { appPlaceWords } from './app-places.ts'
@@ -34,7 +33,6 @@ export const catalogue = {
   ...appJobWords,
   ...appSetUpWords,
   ...appSheetWords,
-  ...appInstrumentWords,
   ...appTakeInWords,
   ...appHandOverWords,
 } as const satisfies Record<string, string>

@@ -1,10 +1,12 @@
 /** Texts of parts of the product that are loaded when they are opened: what keeps the first page light. */
 import type { appCalculationFieldWords } from './app-calculation-fields.ts'
 import type { appCalculationWords } from './app-calculations.ts'
+import type { appInstrumentWords } from './app-instruments.ts'
 import type { faultTestWords } from './fault-tests.ts'
 import type { faultWords } from './faults.ts'
 
 export type LaterWords = typeof faultWords &
   typeof faultTestWords &
   typeof appCalculationWords &
-  typeof appCalculationFieldWords
+  typeof appCalculationFieldWords &
+  typeof appInstrumentWords

@@ -3,6 +3,7 @@ import { rules } from '../gates/rules.ts'
 import { procedureSteps } from '../procedures/procedures.ts'
 import { appCalculationFieldWords } from './app-calculation-fields.ts'
 import { appCalculationWords } from './app-calculations.ts'
+import { appInstrumentWords } from './app-instruments.ts'
 import { catalogue } from './catalogue.ts'
 import { faultTestWords } from './fault-tests.ts'
 import { faultWords } from './faults.ts'
@@ -14,6 +15,7 @@ const later: LaterWords = {
   ...faultTestWords,
   ...appCalculationWords,
   ...appCalculationFieldWords,
+  ...appInstrumentWords,
 }
 
 afterEach(() => {
