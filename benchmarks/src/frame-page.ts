@@ -25,6 +25,6 @@ export function frameTable({ stroke, strokeLayout, whatIf }: SliderFrames): stri
 export const frameWords = [
   'The built app on its own server, Set up of a demonstration job at 1024 × 768 in Chromium: a mouse drags the drawing',
   'through half its stroke and back; then the altitude of a what-if is stepped up and down. Chromium’s own counters',
-  '(`Performance.getMetrics`) are read before the move and two animation frames later; what the test itself runs to wait',
-  'counts as script too. The first frames of each, which are compiled while they run, are left out.',
+  '(`Performance.getMetrics`, time on the processor) are read before the move and two animation frames later; what the',
+  'test runs to wait counts as script too. The first frames of each, which are compiled while they run, are left out.',
 ]

@@ -104,12 +104,12 @@ function look(shape: RevolvedShape | FlatShape): Look {
   }
 }
 
-/** One shape of the section; `id` leads to the drawing's hatchings. */
-export function DrawnShape({ shape, both, id }: { shape: Shape; both: boolean; id: string }) {
+/** One shape of the section; `id` leads to the drawing's hatchings. The very same shape is not looked at again. */
+export const DrawnShape = memo(function DrawnShape({ shape, both, id }: { shape: Shape; both: boolean; id: string }) {
   const path = pathOf(shape, both)
   if (shape.kind === 'line') return <Line name={shape.name} path={path} style={shape.dashes} weight={shape.weight} />
   return <Cut name={shape.name} path={path} id={id} {...look(shape)} />
-}
+})
 
 /** What the shapes take up in the drawing [mm], with a margin. */
 export function extentOf(

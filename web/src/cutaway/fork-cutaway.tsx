@@ -1,5 +1,5 @@
 /** The section drawing of a fork: named shapes as SVG, laid down, crown right, hatched after ISO 128. */
-import { memo, useId } from 'react'
+import { memo, useId, useRef } from 'react'
 import { px } from '../charts/number-text.ts'
 import { type Balloon, Balloons, balloonRoom } from './balloons.tsx'
 import { type CalloutPart, type CalloutPlace, calloutPlaces, wordsAcross } from './callout-places.ts'
@@ -9,6 +9,8 @@ import type { ForkParameters, ForkTable } from './fork-parameters.ts'
 import { type ForkView, forkShapes, ringFrom } from './fork-shapes.ts'
 import { type ForkStations, forkStations } from './fork-stations.ts'
 import { Hatchings } from './hatchings.tsx'
+import { keptShapes } from './kept-shapes.ts'
+import type { Shape } from './shape.ts'
 import { type StrokeGrip, useStrokeHold } from './use-stroke-hold.ts'
 import './cutaway.css'
 
@@ -111,6 +113,9 @@ export function ForkCutaway({ fork, view = 'both-legs', label, words, grip, ball
   const paper = paperOf(fork, view)
   const { x, y, width, height } = paper
   const hold = useStrokeHold(grip, fork.stroke)
+  const before = useRef<Shape[]>([])
+  const shapes = keptShapes(forkShapes(fork, view), before.current)
+  before.current = shapes
   const places: readonly CalloutPlace[] = words && both ? calloutPlaces(fork) : []
   const drawing = (
     <svg
@@ -126,7 +131,7 @@ export function ForkCutaway({ fork, view = 'both-legs', label, words, grip, ball
       <defs>
         <Hatchings id={id} />
       </defs>
-      {forkShapes(fork, view).map((shape, index) => (
+      {shapes.map((shape, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the list is made anew from the table, in the drawing's order
         <DrawnShape key={index} shape={shape} both={both} id={id} />
       ))}

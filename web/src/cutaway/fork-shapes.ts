@@ -23,15 +23,37 @@ const wiperReach = 7.4
 export function forkShapes(fork: ForkParameters, view: ForkView = 'both-legs'): Shape[] {
   const at = forkStations(fork)
   const both = view === 'both-legs'
+  const { web, clamps, middles } = stillOf(at, both)
   return [
-    ...(both ? [...crownWeb(at), ...archAndAxle(fork, at)] : []),
+    ...(both ? [...web, ...archAndAxle(fork, at)] : []),
     ...(both ? [...lowerLeg(fork, at, 'right'), ...damperLeg(fork, at)] : []),
     ...lowerLeg(fork, at, 'left'),
     ...springLeg(fork, at),
-    ...crownClamps(at, both ? ['left', 'right'] : ['left']),
+    ...clamps,
     ...ring(fork, at),
-    ...axes(at, both),
+    ...middles,
   ]
+}
+
+interface Still {
+  web: readonly Shape[]
+  clamps: readonly Shape[]
+  middles: readonly Shape[]
+}
+const still = new WeakMap<ForkStations, { both?: Still; alone?: Still }>()
+
+/** What stands still at every stroke is made once: a slider that is moved leaves it alone. */
+function stillOf(at: ForkStations, both: boolean): Still {
+  const known = still.get(at) ?? {}
+  const before = both ? known.both : known.alone
+  if (before) return before
+  const made: Still = {
+    web: crownWeb(at),
+    clamps: crownClamps(at, both ? ['left', 'right'] : ['left']),
+    middles: axes(at, both),
+  }
+  still.set(at, { ...known, [both ? 'both' : 'alone']: made })
+  return made
 }
 
 /** Where the ring lies that a stroke [m] has pushed there [mm along]. */
