@@ -1,23 +1,33 @@
 /** The procedures as data: complete, in an order that can be worked, and with all that C.1 and C.2 ask for. */
 import { describe, expect, it } from 'vitest'
-import { factsAtTakeIn, putBackItems } from '../gates/facts.ts'
+import { type Facts, factsAtTakeIn, putBackItems } from '../gates/facts.ts'
 import { changed, unmet } from '../journal/apply-step.ts'
 import { type Leg, legs } from '../journal/entry.ts'
 import { sheetOfDemo } from '../journal/written-job.ts'
 import type { FootFixing, Sheet } from '../sheets/sheet.ts'
 import { sayMessage } from '../words/words.ts'
 import { cautionOf } from './caution.ts'
-import { isStepId, procedureSteps, procedures, type StepId, stepOrder } from './procedures.ts'
+import {
+  isStepId,
+  procedureSteps,
+  procedures,
+  type ServiceId,
+  type StepId,
+  serviceIds,
+  stepOrder,
+} from './procedures.ts'
 
 const ids = Object.keys(procedureSteps).filter(isStepId)
-const stepsOf = (service: keyof typeof procedures) => procedures[service].steps.map((id) => procedureSteps[id])
+/** The steps of a service by their names. */
+const stepIdsOf = (service: ServiceId): readonly StepId[] => procedures[service].steps.filter(isStepId)
+const stepsOf = (service: ServiceId) => stepIdsOf(service).map((id) => procedureSteps[id])
 
 describe('every step', () => {
   it('stands once in the one order, takes minutes, and each procedure is in that order', () => {
     expect([...stepOrder].sort()).toEqual([...ids].sort())
     for (const id of ids) expect(procedureSteps[id].minutes, id).toBeGreaterThan(0)
-    for (const { id, steps } of Object.values(procedures)) {
-      const places = steps.map((step) => stepOrder.indexOf(step))
+    for (const id of serviceIds) {
+      const places = stepIdsOf(id).map((step) => stepOrder.indexOf(step))
       expect(
         places.every((place, at) => at === 0 || place > (places[at - 1] ?? 0)),
         id,
@@ -26,15 +36,15 @@ describe('every step', () => {
   })
 
   it('needs nothing that is not so at the start or made by a step before it', () => {
-    for (const { id: service, steps } of Object.values(procedures)) {
-      let facts = { ...factsAtTakeIn(), plan: 'agreed', pressureToFill: 'worked-out' } as const satisfies object
-      for (const id of steps) {
+    for (const service of serviceIds) {
+      let facts: Facts = { ...factsAtTakeIn(), plan: 'agreed', pressureToFill: 'worked-out' }
+      for (const id of stepIdsOf(service)) {
         const step = procedureSteps[id]
         // A coil’s steps stand where air’s do; they are worked on a coil by the tests of plans.
         if (step.only?.spring === 'coil') continue
         for (const leg of step.legs === 'each' ? legs : [null]) {
           expect(unmet(facts, step.needs, leg), `${service}: ${id}`).toBeNull()
-          facts = { ...facts, ...changed(changed(facts, step.spoils ?? {}, leg), step.makes, leg) }
+          facts = changed(changed(facts, step.spoils ?? {}, leg), step.makes, leg)
         }
       }
     }
@@ -100,12 +110,12 @@ describe('what is laid out for', () => {
         return all + (other ? 0 : minutes)
       }, 0)
     const sheet = sheetOfDemo('U01')
-    const lower = procedures['lower-legs'].steps
+    const lower = stepIdsOf('lower-legs')
     const lowerMinutes = sum(lower, sheet)
     expect(lowerMinutes).toBeGreaterThanOrEqual(45)
     expect(lowerMinutes).toBeLessThanOrEqual(75)
     const onTop = sum(
-      procedures['air-spring'].steps.filter((id) => !lower.includes(id)),
+      stepIdsOf('air-spring').filter((id) => !lower.includes(id)),
       sheet,
     )
     expect(onTop).toBeGreaterThanOrEqual(25)
