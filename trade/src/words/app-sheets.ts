@@ -3,6 +3,8 @@ export const appSheetWords = {
   'sheet.sure': 'Yes, that is what the sheet says',
   'sheet.sure.measured': 'Yes, that is what was measured',
   'sheet.sure.note': '{what}: outside what is usual, and looked at twice.',
+  'set-up.assumed':
+    'Dimensions on this sheet are assumed: the pressure is a first estimate. Measure the sag before anybody rides it.',
   'sheets.read-in': 'Read in a file',
   'sheets.instruments': 'Instruments',
   'sheets.file-note': 'A sheet as a file can be shared between workshops; its format is open.',

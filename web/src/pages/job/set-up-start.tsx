@@ -1,6 +1,6 @@
 /** The pressure to start from, over the drawing and the curve that show it, with all that follows from it. */
 import { Refusal, standardAir } from '@legwork/engine'
-import { type EntryBodies, say, targetSag } from '@legwork/trade'
+import { assumedPlaces, type EntryBodies, say, targetSag } from '@legwork/trade'
 import { useMemo, useState } from 'react'
 import { DoubtBand } from '../../figures/doubt-band.tsx'
 import { Figure } from '../../figures/figure.tsx'
@@ -152,6 +152,11 @@ function Stage({ inputs, chosen, onChosen, onSag, onSpacers, worked }: StartProp
     )
   return (
     <>
+      {assumedPlaces(sheet).some((path) => path.startsWith('spring.')) && (
+        <p className="book">
+          <b>{say('set-up.assumed')}</b>
+        </p>
+      )}
       <SetUpChart
         sheet={sheet}
         now={after ?? before}

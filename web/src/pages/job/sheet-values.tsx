@@ -73,6 +73,7 @@ export function SheetValues({
       title={say('agree.values')}
       note={<span translate="no">{say('page.sheet-revision', { name: sheet.name, revision: sheet.revision })}</span>}
     >
+      {sheet.generic && <p className="book">{say('sheet.generic')}</p>}
       <div className="legs-values">
         {legs.map((leg) => (
           <LegValues key={leg} sheet={sheet} leg={leg} />
