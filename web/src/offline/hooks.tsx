@@ -174,8 +174,19 @@ export function useJob(stream: Stream): JobHere {
   }
 }
 
-/** Every job here, as it adds up now. */
-export function useJobs(): readonly { stream: Stream; state: JobState; entries: readonly AnyEntry[] }[] {
+/** Jobs of one visit, or of one unit; with null for it, none. */
+export type JobsOf = { visit: Id | null } | { unit: Id | null }
+
+function isOf(entries: readonly AnyEntry[], of: JobsOf): boolean {
+  const opened = entries.find((entry) => entry.kind === 'job-opened')?.body
+  if (!opened) return false
+  return 'visit' in of ? opened.visit === of.visit : opened.unit === of.unit
+}
+
+/** Every job here, as it adds up now; or those of one visit or unit, without adding up the others. */
+export function useJobs(
+  of: JobsOf | null = null,
+): readonly { stream: Stream; state: JobState; entries: readonly AnyEntry[] }[] {
   const station = useStation()
   const version = useStoreVersion()
   const now = useNow()
@@ -183,12 +194,12 @@ export function useJobs(): readonly { stream: Stream; state: JobState; entries: 
   return useMemo(() => {
     const { memory } = station.store
     return memory.streams
-      .filter((stream) => stream.startsWith('job:'))
+      .filter((stream) => stream.startsWith('job:') && (of === null || isOf(memory.entriesOf(stream), of)))
       .map((stream) => {
         const entries = memory.entriesOf(stream)
         return { stream, entries, state: reduceJob(entries, contextOf(station, entries, now, null)) }
       })
-  }, [station, version, now])
+  }, [station, version, now, JSON.stringify(of)])
 }
 
 /** Writes register lines in the name of whoever's hands are on. */

@@ -5,6 +5,6 @@ import { useJobView } from './job-view.tsx'
 
 export function useLastService(): LastService | null {
   const { stream, unit, rider } = useJobView()
-  const others = useJobs().filter((job) => job.stream !== stream)
+  const others = useJobs({ unit: unit?.id ?? null }).filter((job) => job.stream !== stream)
   return lastService(others, unit?.id ?? null, rider?.hoursPerWeek ?? null, useNow())
 }

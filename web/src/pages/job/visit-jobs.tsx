@@ -7,11 +7,10 @@ import { useJobView } from './job-view.tsx'
 
 /** Every job of the visit that is here, in the order in which they were opened. */
 export function useVisitJobs(visit: string | null) {
-  const jobs = useJobs()
+  const jobs = useJobs({ visit })
   const { units } = useRegisters()
   return jobs
-    .filter(({ state }) => visit !== null && state.opened?.visit === visit)
-    .sort((one, other) => (one.state.opened?.at ?? '').localeCompare(other.state.opened?.at ?? ''))
+    .toSorted((one, other) => (one.state.opened?.at ?? '').localeCompare(other.state.opened?.at ?? ''))
     .map((job) => ({ ...job, unit: units.find(({ id }) => id === job.state.opened?.unit) ?? null }))
 }
 
