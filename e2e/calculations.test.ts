@@ -179,6 +179,22 @@ describe('the calculations', () => {
     expect(await findings(page)).toEqual([])
   })
 
+  it('draws doubt beside the page: how far it is can be seen, and it can be stopped', async () => {
+    const { page } = tablet
+    const example = calculations.drop?.example
+    const asked = {
+      calc: 'drop',
+      input: { ...example, dropHeight: { value: '0.4 m', u: '0.02 m' } },
+      outputs: ['deepest'],
+      draws: 2500,
+    }
+    await page.goto(`${server.address}/calculations/doubt?input=${encodeURIComponent(JSON.stringify(asked))}`)
+    await page.getByText(/Drawing, \d+ % done/).waitFor()
+    await page.getByRole('button', { name: 'Stop' }).click()
+    await page.getByText('Stopped before the end').waitFor()
+    expect(await page.locator('[data-answered]').count()).toBe(0)
+  })
+
   it('works with the server dead', async () => {
     const { page } = tablet
     const expected = await answerOf('torque', calculations.torque?.example)
