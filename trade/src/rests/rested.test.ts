@@ -108,6 +108,15 @@ describe('another boot or another station', () => {
   })
 })
 
+it('is waited for again without the network after a reload: from the next line on that boot tells', () => {
+  const own = { received: null, seq: null } as const
+  const begun = restBegun(line({ made: 0, boot: 'a', reads: 90, ...own }))
+  const again = restKnown(begun, line({ made: 3, boot: 'b', reads: 1, ...own }))
+  const at16 = momentOf(line({ made: 18, boot: 'b', reads: 16, ...own }))
+  expect(rested(begun, at16, true)).toMatchObject({ minutes: null })
+  expect(rested(again, at16, true)).toEqual({ minutes: 15, by: 'station', apart: null })
+})
+
 it('counts from when a person says it began, where it was entered later', () => {
   const from = { made: 30, standing: { mode: 'late', doneAt: at(10) } } as const
   expect(between(from, { made: 40 })).toMatchObject({ minutes: 30, by: 'said' })

@@ -49,11 +49,13 @@ export function restBegun(entry: AnyEntry): RestClock {
 }
 
 /**
- * Any later entry of a station that had the beginning in its book: from its reading on, that station's clock can tell too.
+ * Any later entry of a station that had the beginning in its book, as the one that wrote it has: from its reading on, that
+ * station's clock can tell too.
  */
 export function restKnown(rest: RestClock, entry: AnyEntry): RestClock {
-  const { clock, seen } = entry
-  if (!clock || rest.seq === null || seen < rest.seq || entry.id === rest.entry) return rest
+  const { clock, seen, station } = entry
+  const knew = station === rest.began.station || (rest.seq !== null && seen >= rest.seq)
+  if (!clock || !knew || entry.id === rest.entry) return rest
   if (clock.boot === rest.began.clock?.boot || clock.boot in rest.known) return rest
   return { ...rest, known: { ...rest.known, [clock.boot]: clock.reading } }
 }
