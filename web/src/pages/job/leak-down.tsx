@@ -1,13 +1,15 @@
 /** The leak-down: the air settles, a first reading, a rest, and a second one beside what it should be. */
 import { type RestKind, say } from '@legwork/trade'
 import { useState } from 'react'
+import { WorkedOut, type Workings } from '../../figures/workings.tsx'
 import { Button } from '../../ui/button.tsx'
 import { Choice } from '../../ui/choice.tsx'
 import { SideHead, ValueRow } from '../../ui/ledger.tsx'
 import { ByWhom } from './by-whom.tsx'
 import { pumpsOf, useJobView, useWriting } from './job-view.tsx'
 import { useLastUsed } from './last-used.ts'
-import { benchTemperature, leakOf, leakPair } from './leak-reading.ts'
+import { benchTemperature, leakOf, leakPair, leakQuestion } from './leak-reading.ts'
+import { leakWorkings } from './leak-workings.tsx'
 import { ReadingField, Shown, useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
 import { StillRests } from './still-rests.tsx'
@@ -15,7 +17,7 @@ import { StillRests } from './still-rests.tsx'
 interface ReadingFormProps {
   what: 'leak-down-start' | 'leak-down-end'
   /** What it should show at this temperature; nothing for the first reading. */
-  expectedAt?: (temperature: number | null) => number | null
+  expectedAt?: (temperature: number | null) => { reading: number; workings: () => Workings } | null
 }
 
 function ReadingForm({ what, expectedAt }: ReadingFormProps) {
@@ -43,7 +45,7 @@ function ReadingForm({ what, expectedAt }: ReadingFormProps) {
     <>
       {expected !== null && (
         <ValueRow name={<b>{say('prove.leak-down.should')}</b>} note={say('prove.leak-down.should.note')}>
-          <Shown value={expected} measure="Pa" size="row-large" />
+          <WorkedOut value={expected.reading} kind="pressure" size="row-large" workings={expected.workings} />
         </ValueRow>
       )}
       <form
@@ -73,7 +75,7 @@ function ReadingForm({ what, expectedAt }: ReadingFormProps) {
           hint={
             expected === null
               ? say('prove.leak-down.how')
-              : say('prove.leak-down.expected', { reading: text(expected, 'Pa') })
+              : say('prove.leak-down.expected', { reading: text(expected.reading, 'Pa') })
           }
           measure="Pa"
           value={value}
@@ -108,6 +110,13 @@ export function LeakDownTest() {
       endTemperature: temperature,
       ...(reading === undefined ? {} : { end: reading }),
     })
+  const expectedAt = (temperature: number | null) => {
+    const put =
+      start &&
+      leakQuestion({ ...asked, start: start.reading.value, startTemperature: from, endTemperature: temperature })
+    const reading = readAt(temperature)?.expectedReading
+    return put && reading !== undefined ? { reading, workings: () => leakWorkings(put, pump) } : null
+  }
   const found = readAt(endTemperature?.reading.value ?? null, end?.reading.value)
   const taken = found && start ? start.reading.value - (readAt(from)?.expectedReading ?? 0) : null
   if (state.facts.fill === 'none' && !start) return null
@@ -124,9 +133,7 @@ export function LeakDownTest() {
       {start && !end && taken !== null && (
         <p className="book">{say('prove.leak-down.hose', { loss: text(taken, 'Pa') })}</p>
       )}
-      {start && !end && (
-        <ReadingForm what="leak-down-end" expectedAt={(temperature) => readAt(temperature)?.expectedReading ?? null} />
-      )}
+      {start && !end && <ReadingForm what="leak-down-end" expectedAt={expectedAt} />}
       {end && (
         <ValueRow name={<ByWhom made={end} />} note={say('prove.leak-down-end.reading')}>
           <Shown value={end.reading.value} measure="Pa" size="row" hand />

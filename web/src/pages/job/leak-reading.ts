@@ -1,5 +1,5 @@
 /** What the gauge should show when it is put on again, and what was lost: the engine's leak-down on this unit's sheet. */
-import { type LeakDown, leakDown } from '@legwork/engine'
+import { type LeakDown, type LeakQuestion, leakDown } from '@legwork/engine'
 import { type JobState, type MeasuredEntry, type Sheet, springOf } from '@legwork/trade'
 import type { Pump } from './step-figure.ts'
 
@@ -41,7 +41,7 @@ export function leakPair(state: JobState): LeakPair {
   }
 }
 
-interface LeakAsked {
+export interface LeakAsked {
   sheet: Sheet | null
   spacers: number
   pump: Pump | null
@@ -54,21 +54,31 @@ interface LeakAsked {
   minutes: number
 }
 
-/** Readings as their own pump shows them; null where the sheet gives no chamber. */
-export function leakOf(asked: LeakAsked): LeakDown | null {
+/** The question as the engine asks it, in true readings, and what one of them is times to be the pump's own. */
+export function leakQuestion(asked: LeakAsked): { question: LeakQuestion; error: number } | null {
   const { sheet, spacers, pump, start, end = start, minutes } = asked
   const from = asked.startTemperature ?? benchTemperature
   const to = asked.endTemperature ?? from
   const volume = chamberOf(sheet, spacers)
   if (volume === null) return null
   const error = 1 + (pump?.offset ?? 0)
-  const found = leakDown({
-    volume,
-    hoseVolume: pump?.hoseVolume ?? 0,
-    start: { reading: start / error, temperature: from },
-    end: { reading: end / error, temperature: to, how: 'attached' },
-    duration: Math.max(1, minutes * minute),
-    ...(pump ? { gaugeResolution: pump.resolution } : {}),
-  })
-  return { ...found, expectedReading: found.expectedReading * error }
+  return {
+    error,
+    question: {
+      volume,
+      hoseVolume: pump?.hoseVolume ?? 0,
+      start: { reading: start / error, temperature: from },
+      end: { reading: end / error, temperature: to, how: 'attached' },
+      duration: Math.max(1, minutes * minute),
+      ...(pump ? { gaugeResolution: pump.resolution } : {}),
+    },
+  }
+}
+
+/** Readings as their own pump shows them; null where the sheet gives no chamber. */
+export function leakOf(asked: LeakAsked): LeakDown | null {
+  const put = leakQuestion(asked)
+  if (!put) return null
+  const found = leakDown(put.question)
+  return { ...found, expectedReading: found.expectedReading * put.error }
 }
