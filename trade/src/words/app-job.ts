@@ -22,8 +22,7 @@ export const appJobWords = {
   'page.kind-not-covered':
     'No procedure yet for this kind of unit. What was found and measured is kept; the work itself is not covered.',
 
-  'take-over.says':
-    '{name} has this unit in hands. Whoever takes it over lets the air out again before anything is loosened.',
+  'take-over.says': '{name} has it in hands. Taken over, its air goes out again first.',
   'take-over.act': 'Take over',
 
   'stop.contested': 'Entered without the network, and it does not fit',
