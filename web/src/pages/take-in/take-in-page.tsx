@@ -34,12 +34,19 @@ function useBrought() {
   }
 }
 
+type Brought = ReturnType<typeof useBrought>
+
+/** Filled in anew where what the address brings comes later than the page: a station that is still being filled. */
 export function TakeInPage() {
+  const brought = useBrought()
+  return <TakeIn key={`${brought.unit?.id} ${brought.visit?.id}`} brought={brought} />
+}
+
+function TakeIn({ brought }: { brought: Brought }) {
   const station = useStation()
   const { person } = useHands()
   const registers = useRegisters()
   const [, go] = useLocation()
-  const brought = useBrought()
   const home = useHome()
   const riderById = (id: string | null | undefined): Rider | undefined =>
     registers.riders.find((one) => one.id === (id ?? null))
@@ -53,7 +60,9 @@ export function TakeInPage() {
       : { ...blankRider, way: brought.visit ? 'none' : 'new' }
   }
   const [known, setKnown] = useState<Unit | null>(brought.unit)
-  const [made, setMade] = useState<NewUnit | null>(registers.units.length === 0 ? blankUnit : null)
+  /** Undefined until somebody chose: an empty book begins with a new unit. */
+  const [chosen, setMade] = useState<NewUnit | null | undefined>(undefined)
+  const made = chosen === undefined && registers.units.length === 0 ? blankUnit : (chosen ?? null)
   const [rider, setRider] = useState<RiderDraft>(firstRider)
   const [bike, setBike] = useState<BikeDraft>(() => bikeDraftOf(bikeById(brought.unit?.bike), true))
   const [visit, setVisit] = useState<VisitDraft>(blankVisit)
