@@ -9,8 +9,13 @@ function wayRound(id: GateId): string {
   return isWaivable(id) ? 'name and reason' : 'said so by who ticks'
 }
 
-const table = (heads: readonly string[], rows: readonly (readonly string[])[]): string =>
-  [heads, heads.map(() => '---'), ...rows].map((cells) => `| ${cells.join(' | ')} |`).join('\n')
+/** Columns as wide as their widest cell, as the formatter of the documents wants them. */
+function table(heads: readonly string[], rows: readonly (readonly string[])[]): string {
+  const widths = heads.map((head, at) => Math.max(head.length, ...rows.map((cells) => cells[at]?.length ?? 0)))
+  const line = (cells: readonly string[]): string =>
+    `| ${cells.map((cell, at) => cell.padEnd(widths[at] ?? 0)).join(' | ')} |`
+  return [line(heads), line(widths.map((width) => '-'.repeat(width))), ...rows.map(line)].join('\n')
+}
 
 /**
  * The page, from the rows of a search.

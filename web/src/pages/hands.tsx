@@ -1,4 +1,5 @@
 import { type Measures, type Person, say } from '@legwork/trade'
+import { useState } from 'react'
 import { useHands, useHome, useRegisters, useStation, useStationStatus, useWriteRegister } from '../offline/hooks.tsx'
 import type { BenchHands } from '../offline/lines.ts'
 import { Choice } from '../ui/choice.tsx'
@@ -16,16 +17,43 @@ const offered: { [M in keyof Measures]: readonly Measures[M][] } = {
   length: ['mm', 'in'],
 }
 
-function MeasureChoice<M extends keyof Measures>({ of, label, person }: { of: M; label: string; person: Person }) {
-  const write = useWriteRegister()
+interface Changing<M extends keyof Measures> {
+  of: M
+  label: string
+  measures: Measures
+  change: (patch: Partial<Measures>) => void
+}
+
+function MeasureChoice<M extends keyof Measures>({ of, label, measures, change }: Changing<M>) {
   const options = offered[of].map((value) => ({ value, label: <span translate="no">{value}</span> }))
   return (
     <Choice<Measures[M]>
       label={label}
       options={options}
-      value={person.measures[of]}
-      onChange={(measure) => write('people', { ...person, measures: { ...person.measures, [of]: measure } })}
+      value={measures[of]}
+      // The one that was pressed, of that kind.
+      onChange={(measure) => change({ [of]: measure } as Partial<Measures>)}
     />
+  )
+}
+
+/** What the person reads and writes in. A second change does not wait for the first to be kept, and takes it along. */
+function PersonMeasures({ person }: { person: Person }) {
+  const write = useWriteRegister()
+  const [measures, setMeasures] = useState(person.measures)
+  const change = (patch: Partial<Measures>): void => {
+    const changed = { ...measures, ...patch }
+    setMeasures(changed)
+    void write('people', { ...person, measures: changed })
+  }
+  return (
+    <section className="hand-measures">
+      <h2>{say('hands.measures', { name: person.name })}</h2>
+      <MeasureChoice of="pressure" label={say('hands.pressure')} measures={measures} change={change} />
+      <MeasureChoice of="torque" label={say('hands.torque')} measures={measures} change={change} />
+      <MeasureChoice of="temperature" label={say('hands.temperature')} measures={measures} change={change} />
+      <MeasureChoice of="length" label={say('hands.length')} measures={measures} change={change} />
+    </section>
   )
 }
 
@@ -73,15 +101,7 @@ export function HandsPage() {
         </Row>
       ))}
       {!home && <HandsToday />}
-      {person && (
-        <section className="hand-measures">
-          <h2>{say('hands.measures', { name: person.name })}</h2>
-          <MeasureChoice of="pressure" label={say('hands.pressure')} person={person} />
-          <MeasureChoice of="torque" label={say('hands.torque')} person={person} />
-          <MeasureChoice of="temperature" label={say('hands.temperature')} person={person} />
-          <MeasureChoice of="length" label={say('hands.length')} person={person} />
-        </section>
-      )}
+      {person && <PersonMeasures key={person.id} person={person} />}
     </ShopFrame>
   )
 }
