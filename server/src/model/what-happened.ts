@@ -132,13 +132,17 @@ function tell(told: Told, entry: AnyEntry, event: Happening, trueMinute: number)
   if (event.step.fills) told.filledAt = trueMinute
 }
 
-/** Other hands, or 12 hours: nobody vouches for the pressure any more. */
-function unvouched(told: Told, entry: AnyEntry, trueMinute: number): boolean {
+/** Other hands: nobody vouches for the pressure any more. */
+function inOtherHands(told: Told, entry: AnyEntry): boolean {
   const hands = entry.kind === 'step-done' || entry.kind === 'taken-over' ? entry.person : null
   const others = hands !== null && told.hands !== null && hands !== told.hands
   if (hands !== null) told.hands = hands
-  return others || (told.releasedAt !== null && trueMinute - told.releasedAt > vouchedFor)
+  return others
 }
+
+/** The unit as it is for this line: after 12 hours nobody vouches for the pressure, whatever came into the book before it. */
+const worldAt = ({ world, releasedAt }: Told, trueMinute: number): World =>
+  releasedAt !== null && trueMinute - releasedAt > vouchedFor ? happened(world, { is: 'hands-changed' }) : world
 
 /**
  * The lines that stand although they broke a rule, in the order in which things were done. What is struck, contested and
@@ -169,11 +173,11 @@ export function breachesIn(
   for (const entry of entries) {
     if (state.struck.has(entry.id) || contested.get(entry.id) === null) continue
     const minute = trueMinute(entry.id)
-    if (unvouched(told, entry, minute)) told.world = happened(told.world, { is: 'hands-changed' })
+    if (inOtherHands(told, entry)) told.world = happened(told.world, { is: 'hands-changed' })
     if (entry.kind === 'gate-waived' && isWaivable(entry.body.gate)) waived.add(entry.body.gate)
     const event = happeningOf(entry, told, sheet, minute)
     if (!event) continue
-    const rules = broken(told.world, event, around).filter((rule) => !waived.has(rule))
+    const rules = broken(worldAt(told, minute), event, around).filter((rule) => !waived.has(rule))
     if (rules.length > 0 && !contested.has(entry.id))
       breaches.push({ entry: entry.id, rules, late: entry.standing.mode === 'late' })
     tell(told, entry, event, minute)
