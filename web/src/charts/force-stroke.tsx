@@ -89,7 +89,10 @@ export function ForceStroke(props: ForceStrokeProps) {
         <Hatch id={`${id}w`} pitch={5} angle={-45} width={0.8} opacity={0.55} />
         <Hatch id={`${id}d`} pitch={4} />
       </defs>
-      <Paper frame={frame} {...props} />
+      {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in it takes the focus; the numbers of the axes are for the eye */}
+      <g aria-hidden="true">
+        <Paper frame={frame} {...props} />
+      </g>
       {wanted && (
         <rect
           x={px(x(wanted.from))}

@@ -31,8 +31,8 @@ export function BookWords({ halo = false, style, ...rest }: WordsProps) {
 export function Figure({ value, unit, size = 21, share = 0.72 }: FigureProps) {
   return (
     <>
-      <tspan fontSize={size}>{value}</tspan>
-      <tspan dx={size * 0.2} fontSize={size * share} fontWeight={400}>
+      <tspan fontSize={size}>{`${value}\u2009`}</tspan>
+      <tspan fontSize={size * share} fontWeight={400}>
         {unit}
       </tspan>
     </>

@@ -97,6 +97,7 @@ function CalloutWords({ callout, left, top }: { callout: Callout; left: string; 
         {callout.figures.map(({ value, unit }) => (
           <span key={unit} translate="no">
             {value}
+            {'\u2009'}
             <small>{unit}</small>
           </span>
         ))}
