@@ -1,74 +1,13 @@
 /** The book of a job: every line in order, kept or sent, late, carried over, struck. */
-import { type AnyEntry, isStepId, say } from '@legwork/trade'
+import { type AnyEntry, say } from '@legwork/trade'
 import { useState } from 'react'
 import { clock, day } from '../../figures/moment.ts'
 import { Button } from '../../ui/button.tsx'
 import { TextField } from '../../ui/field.tsx'
 import { Row, SideHead } from '../../ui/ledger.tsx'
+import { useEntrySays } from './entry-says.ts'
 import { useJobView, useNameOf, useWriting } from './job-view.tsx'
-import { useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
-
-/** What a line says, short. */
-function useSays(): (entry: AnyEntry) => string {
-  const { text } = useJobView()
-  const shown = useShownText()
-  const words = (digest: string | null): string => (digest ? (text(digest) ?? say('book.text-gone')) : '–')
-  return (entry) => {
-    switch (entry.kind) {
-      case 'snapshot-kept': {
-        const item = say(`snapshot.${entry.body.item}`)
-        const { reading, notKnownBecause } = entry.body
-        return reading
-          ? say('entry.snapshot-kept', { item, reading: shown(reading.value, reading.measure) })
-          : say('entry.snapshot-not-known', { item, reason: words(notKnownBecause) })
-      }
-      case 'step-done': {
-        const { step, leg, reading } = entry.body
-        const title = isStepId(step) ? say(`step.${step}`) : step
-        const side = leg ? `, ${say(`leg.${leg}`)}` : ''
-        return `${title}${side}${reading ? `: ${shown(reading.value, reading.measure)}` : ''}`
-      }
-      case 'set-up-worked-out':
-        return say('entry.set-up-worked-out', { pressure: shown(entry.body.pressure, 'Pa') })
-      case 'setting-written':
-        return say('entry.setting-written', { pressure: shown(entry.body.pressure, 'Pa') })
-      case 'noted':
-        return words(entry.body.text)
-      case 'put-back':
-        return say(`put-back.${entry.body.item}`)
-      case 'measured':
-        return say('entry.measured', {
-          what: entry.body.what,
-          reading: shown(entry.body.reading.value, entry.body.reading.measure),
-        })
-      case 'chassis-checked':
-        return say('entry.chassis-checked', {
-          part: say(`part.${entry.body.part}`),
-          verdict: say(`part.${entry.body.verdict}`),
-        })
-      case 'struck':
-        return say('entry.struck', { reason: words(entry.body.reason) })
-      case 'handed-over':
-        return say('entry.handed-over', { name: words(entry.body.receivedBy) })
-      case 'job-opened':
-        return say('entry.job-opened')
-      case 'taken-over':
-        return say('entry.taken-over')
-      case 'ready':
-        return say('entry.ready')
-      case 'sag-measured':
-        return say('entry.sag-measured', {
-          above: shown(entry.body.fromAbove, 'm'),
-          below: shown(entry.body.fromBelow, 'm'),
-        })
-      case 'stopped':
-        return say('entry.stopped', { why: words(entry.body.why) })
-      default:
-        return entry.kind
-    }
-  }
-}
 
 function Strike({ entry, says }: { entry: AnyEntry; says: string }) {
   const { keepText } = useJobView()
@@ -120,7 +59,7 @@ function Note() {
 export function JobBook() {
   const { entries, state } = useJobView()
   const nameOf = useNameOf()
-  const says = useSays()
+  const says = useEntrySays()
   return (
     <SideHead place="above" title={say('book.title')} note={say('book.note')}>
       <Note />
