@@ -62,6 +62,12 @@ export function useNow(): string {
 const bodies = <R extends RegisterName>(lines: readonly RegisterEntry<R>[]): readonly Registers[R][] =>
   lines.map(({ body }) => body)
 
+/** As a person looks them up: names with their accents, U2 before U10. */
+const inOrder = new Intl.Collator('en-GB', { numeric: true })
+const byName = <R extends 'people' | 'riders' | 'bikes' | 'sheets' | 'instruments'>(
+  lines: readonly RegisterEntry<R>[],
+): readonly Registers[R][] => bodies(lines).toSorted((one, other) => inOrder.compare(one.name, other.name))
+
 export type AllRegisters = { [R in RegisterName]: readonly Registers[R][] }
 
 export function useRegisters(): AllRegisters {
@@ -70,12 +76,12 @@ export function useRegisters(): AllRegisters {
   // biome-ignore lint/correctness/useExhaustiveDependencies: the memory changes in place; its version says when
   return useMemo(
     () => ({
-      people: bodies(memory.register('people')),
-      riders: bodies(memory.register('riders')),
-      bikes: bodies(memory.register('bikes')),
-      units: bodies(memory.register('units')),
-      sheets: bodies(memory.register('sheets')),
-      instruments: bodies(memory.register('instruments')),
+      people: byName(memory.register('people')),
+      riders: byName(memory.register('riders')),
+      bikes: byName(memory.register('bikes')),
+      units: bodies(memory.register('units')).toSorted((one, other) => inOrder.compare(one.label, other.label)),
+      sheets: byName(memory.register('sheets')),
+      instruments: byName(memory.register('instruments')),
       visits: bodies(memory.register('visits')),
     }),
     [memory, version],
