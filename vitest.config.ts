@@ -19,8 +19,8 @@ export default defineConfig({
           name: 'e2e',
           include: ['e2e/**/*.test.ts'],
           exclude: [...never, '**/*.peer.test.ts', '**/*.kill.test.ts'],
-          // A browser and a server at a time: on two cores more of them only make each other late.
-          fileParallelism: false,
+          // Two browsers with their servers at a time: one waits while the other works.
+          maxWorkers: 2,
           testTimeout: 180_000,
           hookTimeout: 180_000,
         },
