@@ -1,7 +1,7 @@
 /** Every page of the demo workshop, by name: for tests and pictures of all of them. */
 import type { Page } from 'playwright-core'
 
-const chapters = ['take-in', 'look-over', 'plan', 'work', 'prove', 'set-up', 'hand-over', 'book'] as const
+export const chapters = ['take-in', 'look-over', 'plan', 'work', 'prove', 'set-up', 'hand-over', 'book'] as const
 
 /** The page must stand on the demo's Bench. */
 export async function addressesOf(page: Page, address: string): Promise<[name: string, address: string][]> {

@@ -155,7 +155,7 @@ export const appJobWords = {
   'look.signs.others': 'Other signs',
   'look.sign.present': 'there',
   'look.sign.absent': 'not there',
-  'look.sign.unknown': 'not looked at',
+  'look.sign.unknown': 'unknown',
   'look.sign.said': 'the rider said it',
   'look.sign.said.short': 'said',
   'look.sign.seen.short': 'seen',
