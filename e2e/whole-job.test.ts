@@ -4,6 +4,7 @@ import { mkdtemp, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { promisify } from 'node:util'
+import type { EntriesAnswer } from '@legwork/contract'
 import { describe, expect, it } from 'vitest'
 import { useBench } from './src/bench.ts'
 import { fingerOn } from './src/hand.ts'
@@ -50,6 +51,13 @@ psi = 6894.757293168
 print(json.dumps({"load": load, "pressure": a / psi, "reading": a * Vp / (Vp + 5e-6) / psi, "wrench": 5.5 * 245 / 275}))
 `
 
+async function entriesOf(address: string): Promise<readonly EntriesAnswer['entries'][number][]> {
+  const { workshops } = await (await fetch(`${address}/api/workshops`)).json()
+  const answer = await fetch(`${address}/api/workshops/${workshops[0].id}/entries?limit=2000`)
+  const { entries }: EntriesAnswer = await answer.json()
+  return entries
+}
+
 describe('one whole job', () => {
   const bench = useBench({ clock: true })
 
@@ -94,6 +102,16 @@ describe('one whole job', () => {
     expect(text).toContain('Mateus Corvalho-Wynd')
     expect(text).toContain('50 h service, please')
     expect(text).toMatch(new RegExp(`${Math.round(expected.pressure)}\\s*psi`))
+    // Each reading is in the book with the instrument it was taken with and, off a pump, how.
+    const inBook = await entriesOf(address)
+    const step = (name: string) =>
+      inBook.flatMap((one) => (one.kind === 'step-done' && one.body.step === name ? [one.body.reading] : [])).slice(-2)
+    for (const reading of step('foot-off'))
+      expect(reading).toMatchObject({ measure: 'm³', instrument: expect.any(String) })
+    expect(step('fill-target').at(-1)).toMatchObject({ instrument: expect.any(String), how: 'pumped' })
+    const length = inBook.findLast((one) => one.kind === 'measured' && one.body.what === 'free-length')
+    expect(length?.body).toMatchObject({ reading: { instrument: expect.any(String) } })
+
     const ics = await page.getByRole('link', { name: /calendar/ }).getAttribute('href')
     expect(await (await fetch(new URL(ics ?? '', address))).text()).toContain('BEGIN:VEVENT')
   })

@@ -10,6 +10,7 @@ import { pumpsOf, useJobView, useWriting } from './job-view.tsx'
 import { useLastUsed } from './last-used.ts'
 import { benchTemperature, leakOf, leakPair, leakQuestion } from './leak-reading.ts'
 import { leakWorkings } from './leak-workings.tsx'
+import { ReadWithPick, useReadWith } from './read-with.tsx'
 import { ReadingField, Shown, useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
 import { StillRests } from './still-rests.tsx'
@@ -28,6 +29,7 @@ function ReadingForm({ what, expectedAt }: ReadingFormProps) {
   const began = leakPair(state).start?.reading.instrument
   const [last, setPump] = useLastUsed('pump', pumps, pumps[0]?.id ?? null)
   const pump = what === 'leak-down-end' ? (began ?? last) : last
+  const thermometer = useReadWith('temperature', ['thermometer'])
   const [value, setValue] = useState<number | null>(null)
   const [temperature, setTemperature] = useState<number | null>(null)
   const expected = expectedAt?.(temperature) ?? null
@@ -36,7 +38,7 @@ function ReadingForm({ what, expectedAt }: ReadingFormProps) {
     if (value === null) return
     const reading = { value, measure: 'Pa', instrument: pump, how } as const
     if (temperature !== null) {
-      const read = { value: temperature, measure: 'K', instrument: null, how: null } as const
+      const read = { value: temperature, measure: 'K', instrument: thermometer.picked, how: null } as const
       if (!(await write('measured', { what: `${what}-temperature`, leg: null, phase: 'done', reading: read }))) return
     }
     if (await write('measured', { what, leg: null, phase: 'done', reading })) setValue(null)
@@ -70,6 +72,7 @@ function ReadingForm({ what, expectedAt }: ReadingFormProps) {
           value={temperature}
           onChange={setTemperature}
         />
+        <ReadWithPick {...thermometer} />
         <ReadingField
           label={say(`prove.${what}.reading`)}
           hint={

@@ -10,11 +10,13 @@ import { chapterHref } from './job-address.ts'
 import { useJobView, useWriting } from './job-view.tsx'
 import { LeakDownTest } from './leak-down.tsx'
 import { MeasureForm } from './measure-form.tsx'
+import { ReadWithPick, useReadWith } from './read-with.tsx'
 import { ReadingField, Shown, useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
 import './prove.css'
 
 function FreeLength() {
+  const readWith = useReadWith('length', ['tape', 'caliper'])
   const { state, sheet } = useJobView()
   const { write, refusal } = useWriting()
   const text = useShownText()
@@ -47,13 +49,14 @@ function FreeLength() {
         onSubmit={(event) => {
           event.preventDefault()
           if (value === null) return
-          const reading = { value, measure: 'm', instrument: null, how: null } as const
+          const reading = { value, measure: 'm', instrument: readWith.picked, how: null } as const
           void write('measured', { what: 'free-length', leg: null, phase: 'done', reading }).then((ok) => {
             if (ok) setAgain(false)
           })
         }}
       >
         <ReadingField label={say('prove.length')} hint={hint} measure="m" value={value} onChange={setValue} />
+        <ReadWithPick {...readWith} />
         <Button kind="main" type="submit">
           {say('prove.length.act')}
         </Button>

@@ -9,6 +9,7 @@ import { SideHead, ValueRow } from '../../ui/ledger.tsx'
 import { ByWhom } from './by-whom.tsx'
 import { useJobView, useWriting } from './job-view.tsx'
 import { measuredFriction, measuredLoad, measuredPressure } from './measured-workings.tsx'
+import { ReadWithPick, useReadWith } from './read-with.tsx'
 import { ReadingField, useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
 import { Calibrated } from './set-up-calibrated.tsx'
@@ -68,6 +69,7 @@ function Found({ inputs, read, corrected, onUse }: MeasuredProps & { read: SagRe
 export function MeasuredSag({ inputs, onUse }: MeasuredProps) {
   const { state } = useJobView()
   const { write, refusal } = useWriting()
+  const readWith = useReadWith('length', ['tape', 'caliper'])
   const [above, setAbove] = useState<number | null>(state.sag?.fromAbove ?? null)
   const [below, setBelow] = useState<number | null>(state.sag?.fromBelow ?? null)
   const filled = state.setting?.pressure ?? state.setUp?.pressure ?? null
@@ -89,11 +91,12 @@ export function MeasuredSag({ inputs, onUse }: MeasuredProps) {
         onSubmit={(event) => {
           event.preventDefault()
           if (above !== null && below !== null)
-            void write('sag-measured', { fromAbove: above, fromBelow: below, instrument: null })
+            void write('sag-measured', { fromAbove: above, fromBelow: below, instrument: readWith.picked })
         }}
       >
         <ReadingField label={say('set-up.from-above')} measure="m" value={above} onChange={setAbove} />
         <ReadingField label={say('set-up.from-below')} measure="m" value={below} onChange={setBelow} />
+        <ReadWithPick {...readWith} />
         <Button kind="second" type="submit">
           {say('set-up.measured.act')}
         </Button>

@@ -223,3 +223,10 @@ export function statementsOf(step: StepState): ReturnType<typeof saidSoFor> {
 export function torques(step: StepState): boolean {
   return isStepId(step.step) && procedureSteps[step.step].records === 'wrench'
 }
+
+/** What the reading of a step can be taken with; a pressure is read off the pump, a count needs nothing. */
+export function instrumentsFor(asked: AskedReading | null): readonly Instrument['kind'][] {
+  if (asked?.measure === 'm³') return ['measuring-cylinder']
+  if (asked?.measure !== 'm') return []
+  return asked.fine ? ['caliper', 'other'] : ['tape', 'caliper']
+}

@@ -12,6 +12,7 @@ import { ByWhom } from './by-whom.tsx'
 import { chapterHref } from './job-address.ts'
 import { gaugesOf, useJobView, useWriting } from './job-view.tsx'
 import { useLastUsed } from './last-used.ts'
+import { ReadWithPick, useReadWith } from './read-with.tsx'
 import { ReadingField, Shown, useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
 import { beforePump } from './start-pressure.ts'
@@ -105,6 +106,8 @@ function KeepForm({ item }: { item: Exclude<SnapshotItem, 'photos'> }) {
   const pumps = gaugesOf(instruments)
   const [value, setValue] = useState<number | null>(null)
   const [pump, setPump] = useLastUsed('gauge', pumps, pumps.length === 1 ? (pumps[0]?.id ?? null) : null)
+  const length = item === 'length' || item === 'ring'
+  const readWith = useReadWith('length', length ? ['tape', 'caliper'] : [])
   const [unknown, setUnknown] = useState(false)
   if (unknown) return <NotKnown item={item} onDone={() => setUnknown(false)} />
   const pressure = item === 'pressure'
@@ -113,7 +116,7 @@ function KeepForm({ item }: { item: Exclude<SnapshotItem, 'photos'> }) {
     const reading: Reading = {
       value,
       measure: measureOf[item],
-      instrument: pressure ? pump : null,
+      instrument: pressure ? pump : readWith.picked,
       how: pressure ? 'attached' : null,
     }
     void write('snapshot-kept', { item, reading, photos: [], notKnownBecause: null })
@@ -146,6 +149,7 @@ function KeepForm({ item }: { item: Exclude<SnapshotItem, 'photos'> }) {
           value={value}
           onChange={setValue}
         />
+        <ReadWithPick {...readWith} />
         <Button kind="main" type="submit">
           {say('keep.act')}
         </Button>

@@ -7,9 +7,10 @@ import { chapterHref } from './job-address.ts'
 import { pumpsOf, useJobView, useWriting, wrenchesOf } from './job-view.tsx'
 import { useLastUsed } from './last-used.ts'
 import { MaximumOnUnit } from './maximum-on-unit.tsx'
+import { ReadWithPick, useReadWith } from './read-with.tsx'
 import { Refused } from './refused.tsx'
 import { StepDrawing } from './step-drawing.tsx'
-import { type FigureTools, figureOf } from './step-figure.ts'
+import { askedReading, type FigureTools, figureOf, instrumentsFor } from './step-figure.ts'
 import { missingFor, noDraft, openPlace, type Place, type TickDraft, tickBody } from './ticking.ts'
 import { WorkBar } from './work-bar.tsx'
 import { StepHead } from './work-head.tsx'
@@ -49,12 +50,14 @@ function Step({ index, setIndex }: { index: number; setIndex: (index: number) =>
     pickedWrench,
     pump: pumps.find((one) => one.id === pickedPump) ?? pumps[0] ?? null,
   }
+  const asked = step ? askedReading(step) : null
+  const readWith = useReadWith(`step.${step?.step}`, instrumentsFor(asked))
   const figure = step ? figureOf(step, state, tools) : { kind: 'none' as const }
   const tick = async (place: Place) => {
     if (!step || missingFor(step, place, draft)) return
     const set = figure.kind === 'torque' ? figure.set : null
     const instrument =
-      figure.kind === 'torque' ? figure.wrench.id : figure.kind === 'air' ? (tools.pump?.id ?? null) : null
+      figure.kind === 'torque' ? figure.wrench.id : figure.kind === 'air' ? (tools.pump?.id ?? null) : readWith.picked
     await write('step-done', tickBody(step, place, draft, { wrenchSet: set, instrument }))
   }
   const place = step ? openPlace(step) : null
@@ -78,6 +81,7 @@ function Step({ index, setIndex }: { index: number; setIndex: (index: number) =>
       </div>
       {procedureSteps[step.step].fills && <MaximumOnUnit />}
       <Places step={step} draft={draft} setDraft={setDraft} onTick={(at) => void tick(at)} />
+      <ReadWithPick {...readWith} />
       <Refused refusal={refusal} />
       {state.currentStep !== null && state.currentStep !== index && (
         <Button kind="second" size="row" onPress={() => setIndex(state.currentStep ?? 0)}>
