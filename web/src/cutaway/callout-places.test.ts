@@ -1,25 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { calloutPlaces } from './callout-places.ts'
-import type { ForkParameters } from './fork-parameters.ts'
+import { forkForTests as fork } from './fork-for-tests.ts'
 import { forkStations } from './fork-stations.ts'
-
-/** Invented, plausible. */
-const fork = (stroke: number): ForkParameters => ({
-  stanchion: 0.035,
-  travel: 0.15,
-  stroke,
-  spring: {
-    kind: 'air',
-    bore: 0.032,
-    shaft: 0.01,
-    positiveVolume: 197e-6,
-    negative: { kind: 'air', volume: 31e-6 },
-    spacers: 1,
-    spacerVolume: 10e-6,
-  },
-  legs: { left: { oil: 1e-5, volume: 205e-6, rod: 0.01 }, right: { oil: 1e-5, volume: 205e-6, rod: 0.01 } },
-  pressures: { positive: 7e5, negative: 3e5, left: 0, right: 0 },
-})
 
 describe('words between the legs', () => {
   it.each([0, 0.03, 0.06, 0.09, 0.12, 0.15])(
