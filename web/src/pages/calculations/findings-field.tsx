@@ -1,12 +1,11 @@
 /** Signs and tests of `diagnose`: what is there, what is not; whatever is not named was not looked for. */
 import { isWordKey, say, sayMessage } from '@legwork/trade'
 import { faultNetwork } from '@legwork/trade/faults/fault-network.ts'
-import { Button } from '../../ui/button.tsx'
 import { Choice } from '../../ui/choice.tsx'
 import { Field } from '../../ui/field.tsx'
 import { isRecord } from './draft.ts'
 import { useForm } from './form-state.tsx'
-import { Minus } from './rows.tsx'
+import { TakeOut } from './rows.tsx'
 import { Section } from './section.tsx'
 
 const texts = (value: unknown): string[] => (Array.isArray(value) ? value.filter((one) => typeof one === 'string') : [])
@@ -56,15 +55,7 @@ export function FindingsField() {
               value={present.includes(id) ? 'present' : 'absent'}
               onChange={(where) => put(id, where)}
             />
-            <Button
-              kind="second"
-              size="row"
-              className="take-out"
-              name={say('calc.take-out.name', { name: findingText(id) })}
-              onPress={() => put(id, null)}
-            >
-              <Minus />
-            </Button>
+            <TakeOut name={say('calc.take-out.name', { name: findingText(id) })} onPress={() => put(id, null)} />
           </li>
         ))}
       </ul>

@@ -5,7 +5,7 @@ import { Button } from '../../ui/button.tsx'
 import { type Path, pathText } from './draft.ts'
 import { FormProvider, useForm, usePlace } from './form-state.tsx'
 import { ChoiceName, FieldName } from './names.tsx'
-import { likeLast, Minus, mostRows } from './rows.tsx'
+import { likeLast, mostRows, RowsHidden, TakeOut } from './rows.tsx'
 import { type PartProps, Section } from './section.tsx'
 import type { Shape } from './shape.ts'
 import { columnsOf, TableField } from './table-field.tsx'
@@ -64,20 +64,15 @@ function RowsField({ shape, draw, ...place }: Drawn & { shape: ListShape }) {
           <li key={rowKey(index)}>
             <RowField shape={shape.of} path={[...place.path, index]} draw={draw} />
             {!isInList && (
-              <Button
-                kind="second"
-                size="row"
-                className="take-out"
+              <TakeOut
                 name={say('calc.take-out.row', { n: index + 1 })}
                 onPress={() => change(rows.filter((_row, at) => at !== index))}
-              >
-                <Minus />
-              </Button>
+              />
             )}
           </li>
         ))}
       </ol>
-      {rows.length > mostRows && <p className="book">{say('calc.rows-hidden', { n: rows.length - mostRows })}</p>}
+      <RowsHidden of={rows.length} />
       {rows.length < shape.most && (
         <Button kind="second" size="row" onPress={() => change([...rows, likeLast(rows, shape.of)])}>
           {say(isInList ? 'calc.add.one' : 'calc.add.row')}

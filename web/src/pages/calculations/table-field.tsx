@@ -8,7 +8,7 @@ import { Button } from '../../ui/button.tsx'
 import { type Path, pathText } from './draft.ts'
 import { useForm, usePlace } from './form-state.tsx'
 import { FieldName, fieldText } from './names.tsx'
-import { likeLast, Minus, mostRows } from './rows.tsx'
+import { likeLast, mostRows, RowsHidden, TakeOut } from './rows.tsx'
 import { type PartProps, Section } from './section.tsx'
 import type { FormField, Shape } from './shape.ts'
 import { useTyped } from './use-typed.ts'
@@ -55,20 +55,15 @@ export function TableField({ shape, columns, ...place }: TableFieldProps) {
               {columns.map((column) => (
                 <Cell key={column.name} path={[...path, index, column.name]} column={column} row={index + 1} />
               ))}
-              <Button
-                kind="second"
-                size="row"
-                className="take-out"
+              <TakeOut
                 name={say('calc.take-out.row', { n: index + 1 })}
                 onPress={() => change(rows.filter((_row, at) => at !== index))}
-              >
-                <Minus />
-              </Button>
+              />
             </li>
           ))}
         </ol>
       </div>
-      {rows.length > mostRows && <p className="book">{say('calc.rows-hidden', { n: rows.length - mostRows })}</p>}
+      <RowsHidden of={rows.length} />
       {rows.length < shape.most && (
         <Button kind="second" size="row" onPress={() => change([...rows, likeLast(rows, shape.of)])}>
           {say('calc.add.row')}
