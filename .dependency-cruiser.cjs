@@ -4,15 +4,16 @@ const { devDependencies } = require('./package.json')
 const arrows = {
   engine: [],
   trade: ['engine'],
+  drawing: ['trade', 'engine'],
   contract: ['trade', 'engine'],
-  server: ['contract', 'trade', 'engine'],
+  server: ['contract', 'drawing', 'trade', 'engine'],
   cli: ['server', 'contract', 'trade', 'engine'],
-  web: ['contract', 'trade', 'engine'],
+  web: ['contract', 'drawing', 'trade', 'engine'],
   e2e: ['contract', 'trade', 'engine'],
   benchmarks: ['contract', 'trade', 'engine'],
 }
 const rooms = Object.keys(arrows)
-const pure = ['engine', 'trade', 'contract']
+const pure = ['engine', 'trade', 'drawing', 'contract']
 const testFile = '\\.test\\.tsx?$'
 const toolsOfTests = Object.keys(devDependencies).map((name) => `node_modules/${name}/`)
 
@@ -39,7 +40,7 @@ module.exports = {
     },
     {
       name: 'pure-rooms-touch-no-machine',
-      comment: 'engine, trade and contract run in a browser too: no disk, network or clock of Node',
+      comment: 'engine, trade, drawing and contract run in a browser too: no disk, network or clock of Node',
       severity: 'error',
       from: { path: `^(${pure.join('|')})/`, pathNot: testFile },
       to: { dependencyTypes: ['core'] },

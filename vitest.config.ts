@@ -1,6 +1,6 @@
 import { defineConfig } from 'vitest/config'
 
-const rooms = ['engine', 'trade', 'contract', 'server', 'cli', 'web']
+const rooms = ['engine', 'trade', 'drawing', 'contract', 'server', 'cli', 'web']
 const inRooms = (suffix: string) => rooms.map((room) => `${room}/**/*${suffix}`)
 const never = ['**/node_modules/**', '**/dist/**', '**/dist.new/**']
 

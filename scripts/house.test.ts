@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
 
 const root = fileURLToPath(new URL('../', import.meta.url))
-const rooms = ['engine', 'trade', 'contract', 'server', 'cli', 'web', 'e2e', 'benchmarks', 'scripts']
+const rooms = ['engine', 'trade', 'drawing', 'contract', 'server', 'cli', 'web', 'e2e', 'benchmarks', 'scripts']
 
 interface Place {
   readonly path: string

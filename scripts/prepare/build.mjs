@@ -6,7 +6,7 @@ import { root } from './root.mjs'
 import { digestOf } from './sources.mjs'
 import { Trouble } from './trouble.mjs'
 
-const below = ['engine', 'trade', 'contract']
+const below = ['engine', 'trade', 'drawing', 'contract']
 const always = ['package-lock.json', 'tsconfig.base.json', 'scripts/prepare']
 
 /** What is built, from what, and by whom. The stamp lies in the folder it vouches for and goes when that goes. */

@@ -62,7 +62,9 @@ function matchesLockfile() {
   const wanted = JSON.parse(readFileSync(lockfile, 'utf8')).packages
   const present = JSON.parse(readFileSync(installed, 'utf8')).packages
   return Object.entries(wanted).every(([path, entry]) => {
-    if (!path.includes('node_modules/') || entry.link || entry.optional) return true
+    if (!path.includes('node_modules/') || entry.optional) return true
+    // A room of our own that came in later
+    if (entry.link) return existsSync(join(root, path, 'package.json'))
     return present[path]?.version === entry.version && existsSync(join(root, path, 'package.json'))
   })
 }

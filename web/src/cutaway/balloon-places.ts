@@ -1,8 +1,4 @@
-import type { ForkParameters } from './fork-parameters.ts'
-import { ringFrom } from './fork-shapes.ts'
-import { forkStations } from './fork-stations.ts'
-import { lowerBushing, upperBushing } from './lower-room.ts'
-import type { Point } from './shape.ts'
+import { type ForkParameters, forkStations, lowerBushing, type Point, ringFrom, upperBushing } from '@legwork/drawing'
 
 /** Parts of a spring leg that something can be tied to. */
 export type BalloonPart =

@@ -1,8 +1,8 @@
 /** Balloons over a spring leg: each ties a row of the page to a part of the drawing. */
+import type { ForkParameters } from '@legwork/drawing'
 import { px } from '../charts/number-text.ts'
 import { useOwnWidth } from '../charts/use-own-width.ts'
 import { type BalloonPart, balloonAnchors, inARow } from './balloon-places.ts'
-import type { ForkParameters } from './fork-parameters.ts'
 
 export interface Balloon {
   /** A letter of a row, or the number of a step. */

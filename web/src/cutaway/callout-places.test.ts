@@ -1,7 +1,7 @@
+import { forkStations } from '@legwork/drawing'
+import { forkForTests as fork } from '@legwork/drawing/fork-for-tests.ts'
 import { describe, expect, it } from 'vitest'
 import { calloutPlaces } from './callout-places.ts'
-import { forkForTests as fork } from './fork-for-tests.ts'
-import { forkStations } from './fork-stations.ts'
 
 describe('words between the legs', () => {
   it.each([0, 0.03, 0.06, 0.09, 0.12, 0.15])(

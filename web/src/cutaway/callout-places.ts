@@ -1,7 +1,4 @@
-import { legGap } from './chassis.ts'
-import type { ForkParameters } from './fork-parameters.ts'
-import { forkStations } from './fork-stations.ts'
-import type { Point } from './shape.ts'
+import { type ForkParameters, forkStations, legGap, type Point } from '@legwork/drawing'
 
 export type CalloutPart = 'bath' | 'negative' | 'positive'
 

@@ -1,8 +1,7 @@
+import { forkShapes, volumeOf } from '@legwork/drawing'
+import { forkForTests as fork } from '@legwork/drawing/fork-for-tests.ts'
 import { expect, it } from 'vitest'
 import { chamberFigures, lowerFigure } from './chamber-figures.ts'
-import { forkForTests as fork } from './fork-for-tests.ts'
-import { forkShapes } from './fork-shapes.ts'
-import { volumeOf } from './shape.ts'
 
 it.each([0, 0.03, 0.15])('the volumes written at stroke %f are the volumes drawn there', (stroke) => {
   const figures = chamberFigures(fork(stroke))

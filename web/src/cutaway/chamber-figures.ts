@@ -1,5 +1,4 @@
-import type { ForkParameters } from './fork-parameters.ts'
-import type { Leg } from './shape.ts'
+import type { ForkParameters, Leg } from '@legwork/drawing'
 
 export interface ChamberFigure {
   /** Gauge [Pa]. */

@@ -1,7 +1,14 @@
+import {
+  type FlatShape,
+  type LineShape,
+  type Look,
+  legGap,
+  type Point,
+  type RevolvedShape,
+  type Shape,
+} from '@legwork/drawing'
 import { memo } from 'react'
 import { px } from '../charts/number-text.ts'
-import { legGap } from './chassis.ts'
-import type { FlatShape, LineShape, Look, Point, RevolvedShape, Shape } from './shape.ts'
 
 const fills: Record<Look['material'], string> = {
   alloy: 'var(--alloy)',

@@ -1,16 +1,22 @@
 /** The section drawing of a fork: named shapes as SVG, laid down, crown right, hatched after ISO 128. */
+import {
+  type ForkParameters,
+  type ForkStations,
+  type ForkTable,
+  type ForkView,
+  forkShapes,
+  forkStations,
+  legGap,
+  ringFrom,
+  type Shape,
+} from '@legwork/drawing'
 import { memo, useId, useRef } from 'react'
 import { px } from '../charts/number-text.ts'
 import { type Balloon, Balloons, balloonRoom } from './balloons.tsx'
 import { type CalloutPart, type CalloutPlace, calloutPlaces, wordsAcross } from './callout-places.ts'
-import { legGap } from './chassis.ts'
 import { axisOf, DrawnShape, extentOf } from './drawn-shape.tsx'
-import type { ForkParameters, ForkTable } from './fork-parameters.ts'
-import { type ForkView, forkShapes, ringFrom } from './fork-shapes.ts'
-import { type ForkStations, forkStations } from './fork-stations.ts'
 import { Hatchings } from './hatchings.tsx'
 import { keptShapes } from './kept-shapes.ts'
-import type { Shape } from './shape.ts'
 import { type StrokeGrip, useStrokeHold } from './use-stroke-hold.ts'
 import './cutaway.css'
 

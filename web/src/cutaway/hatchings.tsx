@@ -1,5 +1,5 @@
+import type { Hatching } from '@legwork/drawing'
 import { memo } from 'react'
-import type { Hatching } from './shape.ts'
 
 interface HatchLook {
   pitch: number

@@ -1,6 +1,6 @@
+import { forkShapes } from '@legwork/drawing'
+import { forkForTests as fork } from '@legwork/drawing/fork-for-tests.ts'
 import { expect, it } from 'vitest'
-import { forkForTests as fork } from './fork-for-tests.ts'
-import { forkShapes } from './fork-shapes.ts'
 import { keptShapes } from './kept-shapes.ts'
 
 it('keeps what stands still and never what moved: the shapes are equal either way', () => {

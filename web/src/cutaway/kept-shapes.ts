@@ -1,4 +1,4 @@
-import type { Look, Point, Shape } from './shape.ts'
+import type { Look, Point, Shape } from '@legwork/drawing'
 
 const pointsOf = (shape: Shape): readonly Point[] =>
   shape.kind === 'revolved' ? shape.section : shape.kind === 'flat' ? shape.outlinePoints : shape.points

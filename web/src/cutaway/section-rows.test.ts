@@ -1,5 +1,5 @@
+import type { ForkParameters } from '@legwork/drawing'
 import { expect, it } from 'vitest'
-import type { ForkParameters } from './fork-parameters.ts'
 import { oilLevel, sectionRows } from './section-rows.ts'
 
 /** Invented, plausible. */

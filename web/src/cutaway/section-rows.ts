@@ -1,8 +1,5 @@
+import { type ForkParameters, forkStations, type Leg, roomSections } from '@legwork/drawing'
 import { chamberFigures, lowerFigure } from './chamber-figures.ts'
-import type { ForkParameters } from './fork-parameters.ts'
-import { forkStations } from './fork-stations.ts'
-import { roomSections } from './lower-room.ts'
-import type { Leg } from './shape.ts'
 
 /** A line of the section's table; a figure that the part has none of is left out. */
 export interface SectionRow {

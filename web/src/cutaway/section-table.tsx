@@ -1,11 +1,11 @@
 /** What the drawing shows, as a table: for whoever can't see it, and for whoever wants the figures. */
+import type { ForkParameters } from '@legwork/drawing'
 import { say } from '@legwork/trade'
 import { type ReactNode, useState } from 'react'
 import { QuantityText } from '../figures/quantity-text.tsx'
 import { useQuantityWords } from '../figures/quantity-words.ts'
 import { Button } from '../ui/button.tsx'
 import { Dialog } from '../ui/dialog.tsx'
-import type { ForkParameters } from './fork-parameters.ts'
 import { type SectionRow, sectionRows } from './section-rows.ts'
 
 function partName({ part, count }: SectionRow): string {

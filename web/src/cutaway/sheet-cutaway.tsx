@@ -1,9 +1,9 @@
 /** A sheet's fork in section: what its dimensions draw, with no job and no rider. */
+import { forkAt, forkTableOf, isDrawable } from '@legwork/drawing'
 import { prepareSpring, standardAir } from '@legwork/engine'
 import { type Sheet, say, springOf } from '@legwork/trade'
 import { useMemo, useState } from 'react'
 import { QuantityInput } from '../figures/quantity-input.tsx'
-import { forkAt, forkTableOf, isDrawable } from './fork-of-sheet.ts'
 import { LiveCutaway } from './live-cutaway.tsx'
 
 const largest = 2e6

@@ -1,7 +1,7 @@
 /** The fork of the first page: the proportions of the demo's first unit (invented), at rest under a rider. */
+import type { ForkParameters } from '@legwork/drawing'
 import { say } from '@legwork/trade'
 import { ForkCutaway } from '../cutaway/fork-cutaway.tsx'
-import type { ForkParameters } from '../cutaway/fork-parameters.ts'
 
 const leg = { oil: 10e-6, volume: 205e-6, rod: 0.01 }
 const fork: ForkParameters = {

@@ -1,10 +1,10 @@
 /** The unit in section over a chapter, showing what the chapter is about. */
+import { forkAt, forkTableOf, isDrawable } from '@legwork/drawing'
 import { prepareSpring, standardAir } from '@legwork/engine'
 import { type Chapter, isStepId, type JobState, procedureSteps, type Sheet, say, springOf } from '@legwork/trade'
 import { useMemo, useState } from 'react'
 import type { BalloonPart } from '../../cutaway/balloon-places.ts'
 import type { Balloon } from '../../cutaway/balloons.tsx'
-import { forkAt, forkTableOf, isDrawable } from '../../cutaway/fork-of-sheet.ts'
 import { LiveCutaway } from '../../cutaway/live-cutaway.tsx'
 import { judgedMeasurements, type Measurable } from './findings.ts'
 import { useJobView } from './job-view.tsx'
