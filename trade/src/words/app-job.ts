@@ -22,6 +22,7 @@ export const appJobWords = {
   'page.kind-not-covered':
     'No procedure yet for this kind of unit. What was found and measured is kept; the work itself is not covered.',
 
+  'take-over.holder': 'In the hands of',
   'take-over.says': '{name} has it in hands. Taken over, its air goes out again first.',
   'take-over.act': 'Take over',
 

@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useId, useRef } from 'react'
+import { Button } from 'react-aria-components'
 import { Link } from 'wouter'
 import { Logo } from '../marks/logo.tsx'
 import { type EdgePlace, ThumbEdge } from './thumb-edge.tsx'
@@ -10,10 +11,14 @@ export interface BlockCell {
   value: ReactNode
   /** Pressing turns to this page: the value is violet. */
   href?: string
+  /** Pressing opens something over this page: violet as well. */
+  onPress?: () => void
   /** Takes what room is left. */
   grow?: boolean
   /** `show`: stands in the head of the phone too. */
   phone?: 'show'
+  /** Left out where the block is narrower than a tablet laid down; the page then says it itself. */
+  wide?: boolean
 }
 
 export interface TitleBlockProps {
@@ -35,18 +40,26 @@ export function TitleBlock({ home, cells }: TitleBlockProps) {
             <b>{cell.value}</b>
           </>
         )
-        const classes = ['cell', cell.grow && 'grow', cell.phone].filter(Boolean).join(' ')
-        return cell.href ? (
-          // biome-ignore lint/suspicious/noArrayIndexKey: cells of one page keep their places
-          <Link key={index} className={`${classes} hand`} href={cell.href}>
-            {inside}
-          </Link>
-        ) : (
-          // biome-ignore lint/suspicious/noArrayIndexKey: cells of one page keep their places
+        const classes = ['cell', cell.grow && 'grow', cell.phone, cell.wide && 'wide'].filter(Boolean).join(' ')
+        /* biome-ignore-start lint/suspicious/noArrayIndexKey: cells of one page keep their places */
+        if (cell.href)
+          return (
+            <Link key={index} className={`${classes} hand`} href={cell.href}>
+              {inside}
+            </Link>
+          )
+        if (cell.onPress)
+          return (
+            <Button key={index} className={`${classes} hand`} onPress={cell.onPress}>
+              {inside}
+            </Button>
+          )
+        return (
           <div key={index} className={classes}>
             {inside}
           </div>
         )
+        /* biome-ignore-end lint/suspicious/noArrayIndexKey: cells of one page keep their places */
       })}
     </header>
   )

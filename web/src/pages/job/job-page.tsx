@@ -1,9 +1,8 @@
 /** One job: seven chapters down the edge, its book, and what stops it. */
 import { type Chapter, chapterOrder, type Sheet, type Stream, say, sayMessage } from '@legwork/trade'
-import { useMemo } from 'react'
+import { useMemo, useState } from 'react'
 import { clock, day } from '../../figures/moment.ts'
 import { useHands, useHome, useJob, useNow, useRegisters, useStation, useWriteRegister } from '../../offline/hooks.tsx'
-import { Button } from '../../ui/button.tsx'
 import { Frame } from '../../ui/frame.tsx'
 import type { EdgePlace } from '../../ui/thumb-edge.tsx'
 import { KeptOrSent } from '../kept-or-sent.tsx'
@@ -12,14 +11,14 @@ import { ChapterCutaway } from './chapter-cutaway.tsx'
 import { HandOver } from './hand-over.tsx'
 import { chapterHref, chapterIn, jobBookHref } from './job-address.ts'
 import { JobBook } from './job-book.tsx'
-import { type JobView, JobViewProvider, useJobView, useWriting } from './job-view.tsx'
+import { type JobView, JobViewProvider } from './job-view.tsx'
 import { LookOver } from './look-over.tsx'
 import { Plan } from './plan.tsx'
 import { Prove } from './prove.tsx'
-import { Refused } from './refused.tsx'
 import { SetUp } from './set-up.tsx'
 import { Stopped } from './stopped.tsx'
 import { TakeInChapter } from './take-in-chapter.tsx'
+import { holderOf, TakeOver } from './take-over.tsx'
 import { useVisitJobs } from './visit-jobs.tsx'
 import { Work } from './work.tsx'
 import './job.css'
@@ -64,22 +63,6 @@ function useView(stream: Stream): JobView | null {
   }, [job, registers, person, writeRegister, station, stream, home])
 }
 
-function TakeOver() {
-  const { state, hands, people } = useJobView()
-  const { write, refusal } = useWriting()
-  if (!state.hands || state.hands === hands.id || state.handedOver || state.carriedOver) return null
-  const name = people.find((one) => one.id === state.hands)?.name ?? '–'
-  return (
-    <div className="take-over">
-      <p className="book">{say('take-over.says', { name })}</p>
-      <Button kind="second" size="row" onPress={() => void write('taken-over', { from: state.hands })}>
-        {say('take-over.act')}
-      </Button>
-      <Refused refusal={refusal} />
-    </div>
-  )
-}
-
 /** A job at an address; `stream` is its id. */
 export function JobPage({ params }: { params: { stream: string; chapter?: string | undefined } }) {
   const id = decodeURIComponent(params.stream).replace(/^job:/, '')
@@ -87,6 +70,7 @@ export function JobPage({ params }: { params: { stream: string; chapter?: string
   const view = useView(stream)
   const now = useNow()
   const together = useVisitJobs(view?.visit?.id ?? null)
+  const [taking, setTaking] = useState(false)
   if (!view) return <NotHere />
   const { state, unit, rider, sheet } = view
   const book = params.chapter === 'book'
@@ -112,6 +96,7 @@ export function JobPage({ params }: { params: { stream: string; chapter?: string
       ...(standing.state === 'done' && standing.at ? { kept: sent } : {}),
     }
   })
+  const holder = holderOf(view)
   // The next one of the visit, and from the last to the first.
   const other =
     together.length > 1
@@ -137,6 +122,16 @@ export function JobPage({ params }: { params: { stream: string; chapter?: string
               phone: 'show',
               grow: true,
             },
+            ...(holder
+              ? [
+                  {
+                    label: say('take-over.holder'),
+                    value: <span translate="no">{holder}</span>,
+                    onPress: () => setTaking(true),
+                    wide: true,
+                  },
+                ]
+              : []),
             ...(other
               ? [
                   {
@@ -170,7 +165,7 @@ export function JobPage({ params }: { params: { stream: string; chapter?: string
         edge={{ label: say('page.chapters'), of: 'chapters', places }}
       >
         <Stopped />
-        <TakeOver />
+        {holder && <TakeOver name={holder} isOpen={taking} onClose={() => setTaking(false)} />}
         {!book && <ChapterCutaway key={`section ${chapter}`} chapter={chapter} />}
         {book ? <JobBook /> : <Body key={`${stream} ${chapter}`} />}
       </Frame>
