@@ -4,12 +4,26 @@ import { z } from 'zod'
 import { digest, id, instant } from './delivery.ts'
 
 const finite = z.number()
+const photos = z.array(digest).readonly()
 const leg = z.enum(['left', 'right'])
 export const reading = z.strictObject({
   value: finite,
   measure: z.enum(['m', 'Pa', 'm³', 'N', 's', 'N·m', 'K', 'clicks', 'count', 'm²/s']),
   instrument: id.nullable(),
   how: z.enum(['pumped', 'attached']).nullable(),
+})
+const stroke = finite.min(0).max(0.5)
+const pressedAt = z.strictObject({
+  of: id,
+  stroke,
+  way: z.enum(['pressing', 'releasing']),
+  held: finite.min(0).max(3600).nullable(),
+})
+const releasedFrom = z.strictObject({
+  from: stroke,
+  to: stroke,
+  clicks: z.number().min(0).max(100).nullable(),
+  film: z.strictObject({ pictures: z.number().int().min(1), perSecond: finite.min(1).max(100_000) }).nullable(),
 })
 const gate = z.templateLiteral(['R', z.number().int().min(1).max(27)])
 const plannedStep = z.strictObject({
@@ -37,7 +51,7 @@ export const entryBodies: { [K in EntryKind]: z.ZodType<EntryBodies[K]> } = {
     .strictObject({
       item: z.enum(['length', 'ring', 'photos', 'pressure', 'rebound', 'compression']),
       reading: reading.nullable(),
-      photos: z.array(digest),
+      photos,
       notKnownBecause: digest.nullable(),
     })
     .refine((body) => body.reading !== null || body.photos.length > 0 || body.notKnownBecause !== null, {
@@ -47,17 +61,27 @@ export const entryBodies: { [K in EntryKind]: z.ZodType<EntryBodies[K]> } = {
     part: z.enum(['crown', 'steerer', 'stanchions', 'lower-legs', 'dropouts']),
     verdict: z.enum(['sound', 'condemned']),
     found: digest.nullable(),
+    photos: photos.optional(),
   }),
   'sign-noted': z.strictObject({
     sign: z.string().regex(/^[ST]\d{2}$/),
     state: z.enum(['present', 'absent', 'unknown']),
     by: z.enum(['said', 'seen']),
   }),
+  'history-said': z.discriminatedUnion('what', [
+    z.strictObject({
+      what: z.enum(['crashed', 'second-hand', 'serviced-lately']),
+      value: z.boolean().nullable(),
+    }),
+    z.strictObject({ what: z.literal('hours-since'), value: finite.min(0).max(100_000).nullable() }),
+  ]),
   measured: z.strictObject({
     what: z.string().min(1).max(60),
     leg: leg.nullable(),
     phase: z.enum(['received', 'during', 'done']),
     reading,
+    press: pressedAt.exactOptional(),
+    release: releasedFrom.exactOptional(),
   }),
   'plan-agreed': z
     .strictObject({
@@ -96,6 +120,7 @@ export const entryBodies: { [K in EntryKind]: z.ZodType<EntryBodies[K]> } = {
     fromBelow: finite.min(0).max(0.5),
     instrument: id.nullable(),
   }),
+  'trail-said': z.strictObject({ altitude: finite.min(-1000).max(11_000), temperature: finite.min(220).max(340) }),
   'setting-written': z.strictObject({
     pressure,
     temperature,
@@ -120,7 +145,7 @@ export const entryBodies: { [K in EntryKind]: z.ZodType<EntryBodies[K]> } = {
   ready: z.strictObject({ minutes: finite.min(0).nullable() }),
   'handed-over': z.strictObject({ receivedBy: digest, initials: digest.nullable() }),
   'called-off': z.strictObject({ why: digest }),
-  noted: z.strictObject({ text: digest }),
+  noted: z.strictObject({ text: digest, photos: photos.optional() }),
   struck: z.strictObject({ entry: id, reason: digest }),
   ruled: z.strictObject({ entry: id, ruling: z.enum(['stands', 'struck']), reason: digest }),
 }

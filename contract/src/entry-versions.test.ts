@@ -34,6 +34,7 @@ describe('entries as version 1 wrote them', () => {
     'snapshot-kept': { item: 'length', reading, photos: [], notKnownBecause: null },
     'chassis-checked': { part: 'crown', verdict: 'sound', found: null },
     'sign-noted': { sign: 'S27', state: 'present', by: 'seen' },
+    'history-said': { what: 'crashed', value: true },
     measured: { what: 'clearance', leg: 'left', phase: 'received', reading },
     'plan-agreed': {
       services: ['lower-legs'],
@@ -56,6 +57,7 @@ describe('entries as version 1 wrote them', () => {
     },
     'step-done': { step: 'air-out', leg: null, reading: null, wrenchSet: null, saidSo: ['R5'] },
     'sag-measured': { fromAbove: 0.027, fromBelow: 0.021, instrument: null },
+    'trail-said': { altitude: 1650, temperature: 285.15 },
     'setting-written': {
       pressure: 606_739,
       temperature: 293.15,

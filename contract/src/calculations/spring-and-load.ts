@@ -1,5 +1,5 @@
 /** Spring and load. */
-import { pressureForSag, type Spring, sag, springCurve } from '@legwork/engine'
+import { idealGasBound, pressureForSag, type Spring, sag, springCurve } from '@legwork/engine'
 import { z } from 'zod'
 import { calculation } from './calculation.ts'
 import { exampleFork } from './examples.ts'
@@ -13,14 +13,23 @@ import {
   withoutGaps,
 } from './spring-fields.ts'
 
-const gasSources = ['Ideal gas; polytropic process p·Vᵏ', 'Force balance on the leg']
+const percent = (share: number) => `${Number((share * 100).toPrecision(3))} %`
+const { fork, shock, cold } = idealGasBound
+
+const gasSources = [
+  'Ideal gas; polytropic process p·Vᵏ',
+  'Force balance on the leg',
+  'How far the ideal gas is off: Lemmon et al., J. Phys. Chem. Ref. Data 29 (2000) 331, dry air',
+]
 const range =
-  'Pressures to 50 bar; ideal gas is off by up to 1.3 % at 0 °C and 25 bar. Above about 2 bar a wiper vents.'
+  'Air to 80 bar, 0 to 50 °C; at −15 °C the ideal gas is off by half as much again ' +
+  `(${percent(cold.fork.one)} to 27 bar, ${percent(cold.shock.one)} to 80 bar). Above about 2 bar a wiper of the lower legs vents.`
 
 /** What is left out of a spring's numbers. */
 export function springAssumptions(spring: Spring, slow = true): string[] {
   const said = [
-    'Air is taken as an ideal gas: off by under 1.7 % up to 27 bar (forks), under 2.9 % up to 80 bar (shocks).',
+    `Air is taken as an ideal gas: off by under ${percent(fork.one)} up to 27 bar (forks), ${percent(shock.one)} up to 80 bar (shocks); ` +
+      `what a stroke makes of its filling by under ${percent(fork.stroke)} and ${percent(shock.stroke)}.`,
     slow ? 'The gas has time to take the room’s temperature (slow).' : 'Fast gas keeps its heat by the exponent given.',
   ]
   if (!spring.lower && !spring.damperGas)

@@ -2,9 +2,10 @@
 import type { Facts } from '../gates/facts.ts'
 import { restBegun } from '../rests/rested.ts'
 import { message } from '../words/words.ts'
-import { applyStep } from './apply-step.ts'
+import { applyStep, factsPutBack } from './apply-step.ts'
 import type { AnyEntry } from './entry.ts'
 import { endRest, withoutAir } from './job-rests.ts'
+import { photosIn } from './photos-in.ts'
 import { lengthAllowedBy, madeBy, type Progress, sheetOf } from './progress.ts'
 
 const set = (progress: Progress, facts: Partial<Facts>): void => {
@@ -83,12 +84,15 @@ export function applyEntry(progress: Progress, entry: AnyEntry): void {
     }
     case 'chassis-checked': {
       const { part, verdict, found } = entry.body
-      progress.chassis[part] = { ...made, verdict, found }
+      progress.chassis[part] = { ...made, verdict, found, photos: photosIn(entry) }
       set(progress, { [`chassis.${part}`]: verdict })
       break
     }
     case 'sign-noted':
       progress.signs.push({ ...made, ...entry.body })
+      break
+    case 'history-said':
+      progress.history.push({ ...made, ...entry.body })
       break
     case 'measured':
       applyMeasured(progress, entry)
@@ -106,12 +110,15 @@ export function applyEntry(progress: Progress, entry: AnyEntry): void {
     case 'sag-measured':
       progress.sag = { ...made, ...entry.body }
       break
+    case 'trail-said':
+      progress.trail = { ...made, ...entry.body }
+      break
     case 'setting-written':
       applySetting(progress, entry)
       break
     case 'put-back':
       progress.putBack[entry.body.item] = { ...made, reading: entry.body.reading }
-      set(progress, { [`put-back.${entry.body.item}`]: 'yes' })
+      progress.facts = factsPutBack(progress.facts, entry.body.item)
       break
     case 'gate-waived':
       progress.waivers.push({ ...made, ...entry.body })
@@ -140,7 +147,7 @@ export function applyEntry(progress: Progress, entry: AnyEntry): void {
       progress.calledOff = made
       break
     case 'noted':
-      progress.notes.push({ ...made, text: entry.body.text })
+      progress.notes.push({ ...made, text: entry.body.text, photos: photosIn(entry) })
       break
     case 'struck':
     case 'ruled':

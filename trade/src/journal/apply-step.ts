@@ -3,7 +3,7 @@ import { type Facts, legFacts, putBackItems } from '../gates/facts.ts'
 import type { FactChanges, FactNeeds, ProcedureStep } from '../procedures/procedure.ts'
 import { isStepId, procedureSteps } from '../procedures/procedures.ts'
 import type { Sheet } from '../sheets/sheet.ts'
-import { type AnyEntry, type Leg, legs } from './entry.ts'
+import { type AnyEntry, type Leg, legs, type PutBackItem } from './entry.ts'
 import { restStep } from './job-rests.ts'
 import type { StepState } from './job-state.ts'
 import { doneAt, factsFor, madeBy, type Progress, sheetOf } from './progress.ts'
@@ -81,6 +81,14 @@ export function factsAfterStep(
   return after
 }
 
+const beside: readonly PutBackItem[] = ['wheel', 'caliper']
+
+/** Facts after something went back on the bike; with wheel or caliper there the brake is where oil would reach it. */
+export function factsPutBack(facts: Facts, item: PutBackItem): Facts {
+  const near = facts.brake === 'away' && beside.includes(item)
+  return { ...facts, [`put-back.${item}`]: 'yes', ...(near ? { brake: 'back' as const } : {}) }
+}
+
 /** Every leg ticked, and a measured travel within what is allowed or let pass by a waiver. */
 export function isComplete(progress: Progress, step: StepState): boolean {
   const ticked = step.legs ? step.legs.every((leg) => step.done[leg] !== null) : step.done.once !== null
@@ -124,6 +132,7 @@ export function applyStep(progress: Progress, entry: Extract<AnyEntry, { kind: '
     travelOff: reading ? progress.off.travel : null,
   })
   progress.hands = entry.person
+  if (step.spoils?.['put-back.*']) progress.putBack = {}
   if (step.makes.pressure === 'released') progress.releasedAt = at
   restStep(progress, step, entry)
   if (step.fills) {

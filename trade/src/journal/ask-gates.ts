@@ -3,11 +3,15 @@ import type { Asked, Rule } from '../gates/asked.ts'
 import type { Facts } from '../gates/facts.ts'
 import { firstShut, rules } from '../gates/rules.ts'
 import { isStepId, procedureSteps } from '../procedures/procedures.ts'
+import type { RestKind } from '../rests/rest-kinds.ts'
 import { momentOf, type Rested, rested } from '../rests/rested.ts'
 import { neededValues } from '../sheets/needed-values.ts'
 import type { AnyEntry } from './entry.ts'
 import type { Blocked } from './job-state.ts'
 import { doneAt, factsFor, lengthAllowedBy, maximumFor, type Progress, sheetOf, traitsFor } from './progress.ts'
+
+/** What is asked ahead of time is not held up by what still rests. */
+const restedLongAgo: Rested = { minutes: Number.POSITIVE_INFINITY, by: null, apart: null }
 
 /** An asking that says nothing of its own yet. */
 export function plainAsking(progress: Progress, facts: Facts): Asked {
@@ -26,14 +30,26 @@ export function plainAsking(progress: Progress, facts: Facts): Asked {
     target: progress.setUp?.pressure ?? null,
     maximum: maximumFor(progress),
     missing: [],
-    leakDown: { begins: false, settled: null },
+    soaked: restedLongAgo,
+    leakDown: { act: null, rested: null },
+    readBefore: progress.snapshot.pressure?.reading != null,
     off: { ...progress.off, lengthAllowed: lengthAllowedBy(sheetOf(progress)) },
   }
 }
 
-/** How long the air has settled when this entry was made; null where none was filled. */
-function settledAt({ rests, context }: Progress, entry: AnyEntry): Rested | null {
-  return rests.settle ? rested(rests.settle, momentOf(entry), context.offline) : null
+/** How long something has rested when this entry was made; null where nothing was put to rest. */
+function restedAt({ rests, context }: Progress, entry: AnyEntry, kind: RestKind): Rested | null {
+  const rest = rests[kind]
+  return rest ? rested(rest, momentOf(entry), context.offline) : null
+}
+
+const leakDownActs = { 'leak-down-start': 'begins', 'leak-down-end': 'ends' } as const
+
+function leakDownOf(progress: Progress, entry: Extract<AnyEntry, { kind: 'measured' }>): Asked['leakDown'] {
+  const { what } = entry.body
+  if (what !== 'leak-down-start' && what !== 'leak-down-end') return { act: null, rested: null }
+  const act = leakDownActs[what]
+  return { act, rested: restedAt(progress, entry, act === 'begins' ? 'settle' : 'leak') }
 }
 
 function asking(progress: Progress, entry: AnyEntry): Asked {
@@ -46,7 +62,8 @@ function asking(progress: Progress, entry: AnyEntry): Asked {
       if (!isStepId(step)) return plain
       const { acts, fills } = procedureSteps[step]
       const pressure = fills && reading?.measure === 'Pa' ? reading.value : null
-      return { ...plain, acts, leg, reading, wrenchSet, saidSo, fills: fills ?? null, pressure }
+      const soaked = restedAt(progress, entry, 'soak')
+      return { ...plain, acts, leg, reading, wrenchSet, saidSo, fills: fills ?? null, pressure, soaked }
     }
     case 'plan-agreed': {
       if (entry.body.answer === 'no') return { ...plain, entry: 'noted' }
@@ -61,10 +78,7 @@ function asking(progress: Progress, entry: AnyEntry): Asked {
     case 'setting-written':
       return { ...plain, pressure: entry.body.pressure }
     case 'measured':
-      return {
-        ...plain,
-        leakDown: { begins: entry.body.what === 'leak-down-start', settled: settledAt(progress, entry) },
-      }
+      return { ...plain, leakDown: leakDownOf(progress, entry) }
     default:
       return plain
   }

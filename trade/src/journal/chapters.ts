@@ -69,7 +69,7 @@ function leakDownDone({ facts, waivers }: Progress): boolean {
 /** What is put back before the unit leaves and is not back yet. */
 export function notBack(progress: Progress): PutBackItem | undefined {
   const { facts } = progress
-  return facts.brake === 'away'
+  return facts.brake === 'away' || facts.brake === 'back'
     ? traitsFor(progress).putBack.find((one) => facts[`put-back.${one}`] !== 'yes')
     : undefined
 }

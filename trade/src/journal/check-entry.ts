@@ -109,6 +109,7 @@ export function checkEntry(
     context,
     steps: state.steps.map((step) => ({ ...step })),
     signs: [...state.signs],
+    history: [...state.history],
     measured: [...state.measured],
     waivers: [...state.waivers],
     notes: [...state.notes],

@@ -44,6 +44,35 @@ export interface PlannedStep {
   minutes: number
 }
 
+/** Hours ridden since somebody serviced it. */
+export interface HoursSaid {
+  what: 'hours-since'
+  /** [h] */
+  value: number | null
+}
+
+/** Where a force was read in the press. */
+export interface PressedAt {
+  /** The entry of the filling that it was pressed at. */
+  of: Id
+  /** [m] from full length. */
+  stroke: number
+  way: 'pressing' | 'releasing'
+  /** How long it was held before it was read [s]; null where no clock ran. */
+  held: number | null
+}
+
+/** What a return was timed over: let go at one mark, timed to the other. */
+export interface ReleasedFrom {
+  /** [m] from full length. */
+  from: number
+  to: number
+  /** Of the rebound adjuster, from closed; null where it has none. */
+  clicks: number | null
+  /** Counted in pictures of a film; null where a clock was pressed. */
+  film: { pictures: number; perSecond: number } | null
+}
+
 /** What each kind of entry says, in its newest version. */
 export interface EntryBodies {
   'job-opened': {
@@ -54,10 +83,25 @@ export interface EntryBodies {
     asked: Digest | null
     spendAllowed: number | null
   }
-  'snapshot-kept': { item: SnapshotItem; reading: Reading | null; photos: Digest[]; notKnownBecause: Digest | null }
-  'chassis-checked': { part: ChassisPart; verdict: 'sound' | 'condemned'; found: Digest | null }
+  'snapshot-kept': { item: SnapshotItem; reading: Reading | null; photos: readonly Digest[]; notKnownBecause: Digest | null }
+  'chassis-checked': {
+    part: ChassisPart
+    verdict: 'sound' | 'condemned'
+    found: Digest | null
+    /** Not with entries older than this field. */
+    photos?: readonly Digest[] | undefined
+  }
   'sign-noted': { sign: string; state: 'present' | 'absent' | 'unknown'; by: 'said' | 'seen' }
-  measured: { what: string; leg: Leg | null; phase: 'received' | 'during' | 'done'; reading: Reading }
+  /** What happened to it before it came; null where nobody can tell. Hours in h. */
+  'history-said': { what: 'crashed' | 'second-hand' | 'serviced-lately'; value: boolean | null } | HoursSaid
+  measured: {
+    what: string
+    leg: Leg | null
+    phase: 'received' | 'during' | 'done'
+    reading: Reading
+    press?: PressedAt
+    release?: ReleasedFrom
+  }
   'plan-agreed': {
     services: string[]
     sheet: { id: Id; revision: string }
@@ -81,6 +125,8 @@ export interface EntryBodies {
   }
   'step-done': { step: string; leg: Leg | null; reading: Reading | null; wrenchSet: number | null; saidSo: GateId[] }
   'sag-measured': { fromAbove: number; fromBelow: number; instrument: Id | null }
+  /** Where the rider says it will be ridden: altitude off a map [m], temperature [K]. */
+  'trail-said': { altitude: number; temperature: number }
   'setting-written': {
     pressure: number
     temperature: number
@@ -98,7 +144,11 @@ export interface EntryBodies {
   ready: { minutes: number | null }
   'handed-over': { receivedBy: Digest; initials: Digest | null }
   'called-off': { why: Digest }
-  noted: { text: Digest }
+  noted: {
+    text: Digest
+    /** Not with entries older than this field. */
+    photos?: readonly Digest[] | undefined
+  }
   struck: { entry: Id; reason: Digest }
   /** A person's decision on a contested entry. */
   ruled: { entry: Id; ruling: 'stands' | 'struck'; reason: Digest }

@@ -48,8 +48,8 @@ const kinds = Object.keys(restMinutes) as readonly RestKind[] // the table's own
 export function settling({ rests: { settle } }: Pick<Progress, 'rests'>, at: number): Blocked | null {
   if (!settle || settle.ended) return null
   const moment = new Date(at).toISOString()
-  const { minutes } = rested(settle, { station: '', clock: null, madeAt: moment, receivedAt: moment })
-  return minutes === null || minutes >= restMinutes.settle ? null : tooEarly(minutes)
+  const settled = rested(settle, { station: '', clock: null, madeAt: moment, receivedAt: moment })
+  return settled.minutes === null ? null : tooEarly(settled)
 }
 
 /** The rests that began, in the order of the work. */

@@ -20,8 +20,10 @@ import type {
   Instant,
   Leg,
   PlannedStep,
+  PressedAt,
   PutBackItem,
   Reading,
+  ReleasedFrom,
   SnapshotItem,
 } from './entry.ts'
 import type { EntryRefusalCode } from './refusal-codes.ts'
@@ -119,12 +121,15 @@ export interface SnapshotKept extends Made {
 export interface ChassisFound extends Made {
   verdict: 'sound' | 'condemned'
   found: Digest | null
+  photos: readonly Digest[]
 }
 export interface MeasuredEntry extends Made {
   what: string
   leg: Leg | null
   phase: 'received' | 'during' | 'done'
   reading: Reading
+  press?: PressedAt
+  release?: ReleasedFrom
 }
 export type Contested = Made & { kind: EntryKind; gate: GateId | null; because: Message; ruling: 'stands' | null }
 
@@ -169,9 +174,13 @@ export interface JobState {
   snapshot: Partial<Record<SnapshotItem, SnapshotKept>>
   chassis: Partial<Record<ChassisPart, ChassisFound>>
   signs: readonly (Made & EntryBodies['sign-noted'])[]
+  /** What happened to it before it came, as it was said; the last word on each counts. */
+  history: readonly (Made & EntryBodies['history-said'])[]
   measured: readonly MeasuredEntry[]
   setUp: (Made & EntryBodies['set-up-worked-out']) | null
   sag: (Made & EntryBodies['sag-measured']) | null
+  /** Where it will be ridden; null where nobody said. */
+  trail: (Made & EntryBodies['trail-said']) | null
   setting: (Made & EntryBodies['setting-written']) | null
   putBack: Partial<Record<PutBackItem, Made & { reading: Reading | null }>>
   ready: Made | null
@@ -185,7 +194,7 @@ export interface JobState {
   struck: ReadonlySet<Id>
   /** Every entry of the book by its id; strikes also as `struck:<id>`. */
   entryNames: ReadonlySet<string>
-  notes: readonly (Made & { text: Digest })[]
+  notes: readonly (Made & { text: Digest; photos: readonly Digest[] })[]
   /** Digests of every text that the book names. */
   texts: ReadonlySet<Digest>
   /** Who has the unit in hands. */

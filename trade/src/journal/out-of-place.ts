@@ -24,6 +24,7 @@ const takenWhenStopped: readonly EntryKind[] = [
   'snapshot-kept',
   'chassis-checked',
   'sign-noted',
+  'history-said',
   'measured',
   'waiting',
   'stopped',

@@ -19,6 +19,7 @@ type Kept = Pick<
   | 'chassis'
   | 'setUp'
   | 'sag'
+  | 'trail'
   | 'setting'
   | 'putBack'
   | 'ready'
@@ -32,6 +33,7 @@ export interface Progress extends Kept, Basis {
   context: JobContext
   steps: StepState[]
   signs: JobState['signs'][number][]
+  history: JobState['history'][number][]
   measured: JobState['measured'][number][]
   waivers: JobState['waivers'][number][]
   notes: JobState['notes'][number][]
@@ -49,9 +51,11 @@ export function progressAtStart(context: JobContext): Progress {
     snapshot: {},
     chassis: {},
     signs: [],
+    history: [],
     measured: [],
     setUp: null,
     sag: null,
+    trail: null,
     setting: null,
     putBack: {},
     ready: null,

@@ -243,3 +243,13 @@ describe('who vouches for the pressure', () => {
     expect(job.setUp(141 * psi)).toMatchObject({ gate: 'R27' }) // its sheet: 140 psi
   })
 })
+
+it('where it will be ridden: what was said last counts, and a struck line does not', () => {
+  const job = new WrittenJob().open()
+  expect(job.state.trail).toBeNull()
+  job.put('trail-said', { altitude: 400, temperature: 293.15 })
+  const later = job.put('trail-said', { altitude: 1650, temperature: 285.15 }, { by: 'bram' })
+  expect(job.state.trail).toMatchObject({ altitude: 1650, temperature: 285.15, person: 'bram' })
+  job.put('struck', { entry: later, reason: 'b'.repeat(64) })
+  expect(job.state.trail).toMatchObject({ altitude: 400 })
+})

@@ -71,6 +71,7 @@ export const appHandOverWords = {
   'entry.step-done.reading': '{step}: {reading}',
   'entry.step-done.leg-reading': '{step}, {leg}: {reading}',
   'entry.sag-measured': 'Sag: {above} from above, {below} from below',
+  'entry.trail-said': 'Ridden at {altitude} and {temperature}',
   'entry.setting-written': 'Setting: {pressure}',
   'entry.put-back': '{item}',
   'entry.gate-waived': '{gate} passed: {reason}',

@@ -1,6 +1,7 @@
 /** What a line of a job's book says, short. */
 import { type AnyEntry, addWords, isServiceId, isStepId, isWordKey, type Leg, type Reading, say } from '@legwork/trade'
 import { faultTestWords } from '@legwork/trade/words/fault-tests.ts'
+import { useQuantityWords } from '../../figures/quantity-words.ts'
 import { useJobView } from './job-view.tsx'
 import { useShownText } from './readings.tsx'
 
@@ -20,6 +21,7 @@ const ofLeg = (what: string, leg: Leg | null): string => (leg ? `${what}, ${say(
 export function useEntrySays(): (entry: AnyEntry) => string {
   const { text } = useJobView()
   const shown = useShownText()
+  const quantity = useQuantityWords()
   const words = (digest: string | null): string => (digest ? (text(digest) ?? say('book.text-gone')) : '–')
   const read = ({ value, measure }: Reading, what: string): string => shown(value, measure, fine.has(what))
   return (entry) => {
@@ -63,6 +65,13 @@ export function useEntrySays(): (entry: AnyEntry) => string {
       case 'sag-measured': {
         const { fromAbove, fromBelow } = entry.body
         return say('entry.sag-measured', { above: shown(fromAbove, 'm'), below: shown(fromBelow, 'm') })
+      }
+      case 'trail-said': {
+        const { altitude, temperature } = entry.body
+        return say('entry.trail-said', {
+          altitude: quantity(altitude, 'altitude', 0),
+          temperature: shown(temperature, 'K'),
+        })
       }
       case 'setting-written':
         return say('entry.setting-written', { pressure: shown(entry.body.pressure, 'Pa') })

@@ -105,7 +105,7 @@ function Stage({ inputs, chosen, onChosen, onSag, onSpacers, worked }: StartProp
   const text = useShownText()
   const measures = useMeasures()
   const [asking, setAsking] = useState(false)
-  const [trail, setTrail] = useState<Trail>({ altitude: null, temperature: null })
+  const [trail, setTrail] = useState<Trail>(state.trail ?? { altitude: null, temperature: null })
   const { sheet, spacers } = inputs
   const asItIs: WhatIf = useMemo(() => ({ spacers, oilMore: 0, there: bench }), [spacers])
   const [asked, setAsked] = useState<WhatIf>(asItIs)

@@ -3,7 +3,11 @@ import { ambientShift } from '@legwork/engine'
 import { say } from '@legwork/trade'
 import { QuantityInput } from '../../figures/quantity-input.tsx'
 import { WorkedOut } from '../../figures/workings.tsx'
+import { Button } from '../../ui/button.tsx'
 import { SideHead, ValueRow } from '../../ui/ledger.tsx'
+import { ByWhom } from './by-whom.tsx'
+import { useJobView, useWriting } from './job-view.tsx'
+import { Refused } from './refused.tsx'
 import { thereWorkings } from './set-up-workings.tsx'
 import { airSpringOf, type StartInputs } from './start-pressure.ts'
 import { bench } from './what-if.ts'
@@ -56,6 +60,29 @@ const altitudeWithin = (value: number): string | null =>
 const temperatureWithin = (value: number): string | null =>
   value < 220 || value > 340 ? say('set-up.there.temperature-range') : null
 
+/** Where it will be ridden goes along with the job: the page handed over says what the setting becomes there. */
+function KeepTrail({ altitude, temperature }: Trail) {
+  const { state } = useJobView()
+  const { write, refusal } = useWriting()
+  const kept = state.trail
+  const same = kept !== null && kept.altitude === altitude && kept.temperature === temperature
+  if (altitude === null || temperature === null) return null
+  return (
+    <>
+      {same ? (
+        <p className="written">
+          {say('set-up.there.kept')} <ByWhom made={kept} />
+        </p>
+      ) : (
+        <Button kind="second" size="row" onPress={() => void write('trail-said', { altitude, temperature })}>
+          {say('set-up.there.keep')}
+        </Button>
+      )}
+      <Refused refusal={refusal} />
+    </>
+  )
+}
+
 export function There({ onTrail, ...asked }: ThereProps) {
   const { trail } = asked
   const held = {
@@ -81,6 +108,7 @@ export function There({ onTrail, ...asked }: ThereProps) {
         />
       </div>
       <Shift {...asked} trail={held} />
+      <KeepTrail {...held} />
     </SideHead>
   )
 }
