@@ -14,6 +14,7 @@ export const appPlaceWords = {
   'place.measures': 'Measures of',
   'place.search': 'Search',
   'place.search.label': 'Find a unit, rider, label, job',
+  'place.search.find': 'Find',
   'place.hands': 'Hands on',
   'place.nobody': 'nobody yet',
   'place.book': 'Book',

@@ -56,7 +56,17 @@ export function ShopFrame({ place: here, title, children, actions }: ShopFramePr
             value: <span translate="no">{workshop?.name}</span>,
             grow: true,
           },
-          { label: say('place.search.label'), value: say('place.search'), href: '/search', phone: 'show' },
+          {
+            label: (
+              <>
+                <span className="wide-words">{say('place.search.label')}</span>
+                <span className="narrow-words">{say('place.search.find')}</span>
+              </>
+            ),
+            value: say('place.search'),
+            href: '/search',
+            phone: 'show',
+          },
           {
             // At home the hands are always the same; what they read in may change.
             label: say(home ? 'place.measures' : 'place.hands'),
