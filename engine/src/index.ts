@@ -9,6 +9,7 @@ export {
 } from './air/ambient-shift.ts'
 export { type Air, geopotentialAltitude, standardAir } from './air/atmosphere.ts'
 export { type HoseQuestion, type HoseRatio, hoseRatio } from './air/hose-ratio.ts'
+export { idealGasBound } from './air/ideal-gas-bound.ts'
 export { polytropicPressure } from './air/polytropic.ts'
 export { type PumpQuestion, type PumpReading, pumpReading } from './air/pump.ts'
 export { coolingTimes, type HoldFriction, type HoldQuestion, holdFriction } from './bench-test/hold-friction.ts'

@@ -10,7 +10,7 @@ import { stopAt, within } from '../refusal/found.ts'
  * @param exponent  1 slow (isothermal) … 1.4 fast (adiabatic, dry air) [-]
  * @returns pressure after [Pa, absolute]
  * @throws Refusal naming the field, its value and what is allowed
- * @source ideal gas, polytropic process; its bound: reference/air-compressibility.json
+ * @source ideal gas, polytropic process; its bound: idealGasBound
  * @example polytropicPressure(1e6, 2e-4, 1e-4, 1) // 2e6
  */
 export function polytropicPressure(pressure: Pascal, from: CubicMetre, to: CubicMetre, exponent: number): Pascal {
