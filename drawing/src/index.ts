@@ -4,7 +4,9 @@ export { forkAt, forkTableOf, isDrawable } from './fork-of-sheet.ts'
 export type { AirSpringParameters, CoilSpringParameters, ForkParameters, ForkTable } from './fork-parameters.ts'
 export { type ForkView, forkShapes, ringFrom } from './fork-shapes.ts'
 export { type ForkStations, forkStations } from './fork-stations.ts'
+export { type HatchLook, hatchings, lineDashes, lineStrokes, strokes } from './hatching.ts'
 export { lowerBushing, roomSections, upperBushing } from './lower-room.ts'
+export { axisOf, type Extent, extentOf, outlinesOf, type Place } from './outline.ts'
 export {
   type FlatShape,
   type Hatching,

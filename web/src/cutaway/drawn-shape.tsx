@@ -2,10 +2,13 @@ import {
   type FlatShape,
   type LineShape,
   type Look,
-  legGap,
-  type Point,
+  lineDashes,
+  lineStrokes,
+  outlinesOf,
+  type Place,
   type RevolvedShape,
   type Shape,
+  strokes,
 } from '@legwork/drawing'
 import { memo } from 'react'
 import { px } from '../charts/number-text.ts'
@@ -23,36 +26,14 @@ const fills: Record<Look['material'], string> = {
   none: 'none',
 }
 
-/** Where a leg's axis lies in the drawing, down the page [mm]. */
-export const axisOf = (leg: 'left' | 'right', both: boolean): number => (leg === 'left' && both ? legGap : 0)
-
-const ring = (points: readonly Point[], y: (across: number) => number): string =>
-  `M${points.map(([along, across]) => `${px(along)} ${px(y(across))}`).join('L')}Z`
-
-/** Both halves of the section, above and below the axis. */
-function revolvedPath(shape: RevolvedShape, axis: number): string {
-  const onAxis = shape.section.filter(([, r]) => r === 0).length > 1
-  // A part that fills the axis has no seam along it.
-  if (onAxis) {
-    const edge = shape.section.filter(([, r]) => r > 0)
-    const whole = [...edge, ...edge.map(([u, r]): Point => [u, -r]).reverse()]
-    return ring(whole, (r) => axis - r)
-  }
-  return ring(shape.section, (r) => axis - r) + ring(shape.section, (r) => axis + r)
-}
+const placesOf = (places: readonly Place[]) => places.map(([x, y]) => `${px(x)} ${px(y)}`).join('L')
 
 /** The outline of a shape as it is drawn. */
 function pathOf(shape: Shape, both: boolean): string {
-  if (shape.kind === 'revolved') return revolvedPath(shape, axisOf(shape.leg, both))
-  if (shape.kind === 'flat') return ring(shape.outlinePoints, (across) => axisOf('left', both) - across)
-  const axis = axisOf(shape.leg, both)
-  return `M${shape.points.map(([along, across]) => `${px(along)} ${px(axis - across)}`).join('L')}`
-}
-
-const dashes: Record<LineShape['dashes'], string | undefined> = {
-  solid: undefined,
-  axis: '7 1.5 1 1.5',
-  phantom: '7 1.2 1 1.2 1 1.2',
+  const end = shape.kind === 'line' ? '' : 'Z'
+  return outlinesOf(shape, both)
+    .map((places) => `M${placesOf(places)}${end}`)
+    .join('')
 }
 
 interface CutProps extends Look {
@@ -63,7 +44,7 @@ interface CutProps extends Look {
 
 /** Drawn anew only where its outline or its wash changed: most of a fork stands still while its stroke is moved. */
 const Cut = memo(function Cut({ name, path, id, material, strength, hatching, outline }: CutProps) {
-  const width = outline === 'heavy' ? 0.75 : outline === 'fine' ? 0.4 : 0
+  const width = strokes[outline]
   return (
     <g data-shape={name}>
       <path
@@ -95,8 +76,8 @@ const Line = memo(function Line({
       d={path}
       fill="none"
       stroke="var(--ink)"
-      strokeWidth={weight === 'heavy' ? 0.75 : 0.3}
-      strokeDasharray={dashes[style]}
+      strokeWidth={lineStrokes[weight]}
+      strokeDasharray={lineDashes[style]?.join(' ')}
     />
   )
 })
@@ -117,23 +98,3 @@ export const DrawnShape = memo(function DrawnShape({ shape, both, id }: { shape:
   if (shape.kind === 'line') return <Line name={shape.name} path={path} style={shape.dashes} weight={shape.weight} />
   return <Cut name={shape.name} path={path} id={id} {...look(shape)} />
 })
-
-/** What the shapes take up in the drawing [mm], with a margin. */
-export function extentOf(
-  shapes: readonly Shape[],
-  both: boolean,
-): { x: number; y: number; width: number; height: number } {
-  const points = shapes.flatMap((shape): Point[] => {
-    if (shape.kind === 'flat') return shape.outlinePoints.map(([u, v]): Point => [u, axisOf('left', both) - v])
-    const axis = axisOf(shape.leg, both)
-    if (shape.kind === 'line') return shape.points.map(([u, v]): Point => [u, axis - v])
-    return shape.section.flatMap(([u, r]): Point[] => [
-      [u, axis - r],
-      [u, axis + r],
-    ])
-  })
-  const along = points.map(([u]) => u)
-  const across = points.map(([, v]) => v)
-  const [x, y] = [Math.min(...along) - 2, Math.min(...across) - 2]
-  return { x, y, width: Math.max(...along) + 2 - x, height: Math.max(...across) + 2 - y }
-}

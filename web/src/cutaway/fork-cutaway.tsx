@@ -1,5 +1,8 @@
 /** The section drawing of a fork: named shapes as SVG, laid down, crown right, hatched after ISO 128. */
 import {
+  axisOf,
+  type Extent,
+  extentOf,
   type ForkParameters,
   type ForkStations,
   type ForkTable,
@@ -14,7 +17,7 @@ import { memo, useId, useRef } from 'react'
 import { px } from '../charts/number-text.ts'
 import { type Balloon, Balloons, balloonRoom } from './balloons.tsx'
 import { type CalloutPart, type CalloutPlace, calloutPlaces, wordsAcross } from './callout-places.ts'
-import { axisOf, DrawnShape, extentOf } from './drawn-shape.tsx'
+import { DrawnShape } from './drawn-shape.tsx'
 import { Hatchings } from './hatchings.tsx'
 import { keptShapes } from './kept-shapes.ts'
 import { type StrokeGrip, useStrokeHold } from './use-stroke-hold.ts'
@@ -46,11 +49,10 @@ export interface ForkCutawayProps {
   balloons?: readonly Balloon[]
 }
 
-type Paper = ReturnType<typeof extentOf>
-const papers = new WeakMap<ForkStations, Partial<Record<ForkView, Paper>>>()
+const papers = new WeakMap<ForkStations, Partial<Record<ForkView, Extent>>>()
 
 /** What a table's drawing takes up: the same at every stroke, so that the paper stands still under the fork. */
-function paperOf(table: ForkTable, view: ForkView): Paper {
+function paperOf(table: ForkTable, view: ForkView): Extent {
   const stations = forkStations(table)
   const before = papers.get(stations)?.[view]
   if (before) return before
