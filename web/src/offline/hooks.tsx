@@ -145,6 +145,8 @@ export interface JobHere {
   write: <K extends EntryKind>(kind: K, body: EntryBodies[K], options?: DraftOptions) => Promise<EntryCheck>
   /** Whether every entry of it is in the shop's book. */
   sent: boolean
+  /** J01, J02 …; null until it is in the shop's book. */
+  number: string | null
 }
 
 export function useJob(stream: Stream): JobHere {
@@ -177,6 +179,7 @@ export function useJob(stream: Stream): JobHere {
     keepText: station.keepText,
     write,
     sent: entries.every(({ seq }) => seq !== null),
+    number: station.store.memory.jobNumber(stream),
   }
 }
 

@@ -58,3 +58,38 @@ it('knows the version that the server will have, over all revisions of a sheet a
   memory.apply({ kept: [{ ...line, stationNo: 5, register: 'sheets', seenVersion: 2, body: sheet('D') }] })
   expect(memory.versionOf('sheets', sheet('E'))).toBe(3)
 })
+
+it('numbers jobs by the order in which they reached the shop’s book, once they have', () => {
+  const opened = (id: string, job: string, position?: number) =>
+    ({
+      ...old,
+      id,
+      stream: `job:${job}`,
+      kind: 'job-opened',
+      version: 1,
+      body: {},
+      seq: 1,
+      receivedAt: old.madeAt,
+      position,
+    }) as unknown as AnyBookEntry
+  const memory = new Memory({
+    meta: emptyMeta,
+    outbox: [],
+    refused: [],
+    registers: [],
+    texts: [],
+    photos: [],
+    book: [opened('b', 'second', 9), opened('a', 'first', 4)],
+  })
+  expect(['job:first', 'job:second', 'job:third'].map((one) => memory.jobNumber(one as typeof stream))).toEqual([
+    'J01',
+    'J02',
+    null,
+  ])
+  // Taken by the server, its place not heard of yet; then heard; a later answer without it takes nothing away.
+  memory.apply({ entries: [opened('c', 'third')] })
+  expect(memory.jobNumber('job:third')).toBeNull()
+  memory.apply({ entries: [opened('c', 'third', 12)] })
+  memory.apply({ entries: [opened('c', 'third')] })
+  expect(memory.jobNumber('job:third')).toBe('J03')
+})

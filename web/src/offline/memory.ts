@@ -20,16 +20,20 @@ export interface RegisterEntry<R extends RegisterName> {
   kept: boolean
 }
 
+/** The server's place in the whole book comes with what it sends, a moment after it took the entry. */
+type HeldEntry = AnyBookEntry & { position?: number | undefined }
+
 export class Memory {
   meta: Meta
   readonly outbox = new Map<number, OutboxLine>()
   readonly refused = new Map<number, RefusedLine>()
-  readonly #book = new Map<Id, AnyBookEntry>()
+  readonly #book = new Map<Id, HeldEntry>()
   readonly #registers = new Map<string, KeptRegister>()
   readonly texts = new Map<Digest, KeptText>()
   readonly photos = new Map<Digest, OwnPhoto>()
   #streams = new Map<Stream, readonly AnyEntry[]>()
   #lists = new Map<RegisterName, unknown>()
+  #numbers: ReadonlyMap<Stream, string> | null = null
   /** Goes up with every change: what was worked out before it may be old. */
   version = 0
 
@@ -46,7 +50,7 @@ export class Memory {
   }
 
   apply(change: Change): void {
-    for (const entry of change.entries ?? []) this.#book.set(entry.id, asNewest(entry))
+    for (const entry of change.entries ?? []) this.#hold(entry)
     for (const text of change.texts ?? []) this.texts.set(text.digest, text)
     for (const line of change.registers ?? []) {
       const had = this.#registers.get(line.key)
@@ -61,7 +65,13 @@ export class Memory {
     this.meta = { ...this.meta, ...change.meta }
     this.#streams = new Map()
     this.#lists = new Map()
+    this.#numbers = null
     this.version += 1
+  }
+
+  #hold(entry: HeldEntry): void {
+    const position = entry.position ?? this.#book.get(entry.id)?.position
+    this.#book.set(entry.id, { ...asNewest(entry), position })
   }
 
   /** Lines not sent yet, in the station's order. */
@@ -88,6 +98,18 @@ export class Memory {
   get streams(): readonly Stream[] {
     if (this.#streams.size === 0) this.#sortStreams()
     return [...this.#streams.keys()]
+  }
+
+  /** J01, J02 … by the order in which jobs reached the shop's book; null for one that is only kept here yet. */
+  jobNumber(stream: Stream): string | null {
+    if (!this.#numbers) {
+      const opened = [...this.#book.values()].flatMap(({ kind, position, stream: of }) =>
+        kind === 'job-opened' && position !== undefined ? [{ position, of }] : [],
+      )
+      const streams = new Set(opened.sort((a, b) => a.position - b.position).map(({ of }) => of))
+      this.#numbers = new Map([...streams].map((of, index) => [of, `J${String(index + 1).padStart(2, '0')}`]))
+    }
+    return this.#numbers.get(stream) ?? null
   }
 
   /** Photos that an entry names and the server does not have yet, in the order they were taken. */

@@ -111,7 +111,10 @@ export function JobPage({ params }: { params: { stream: string; chapter?: string
         block={{
           home: { label: say('place.bench'), href: '/' },
           cells: [
-            { label: <span translate="no">{state.opened && day(state.opened.at)}</span>, value: say('page.job') },
+            {
+              label: <span translate="no">{state.opened && day(state.opened.at)}</span>,
+              value: view.number ? <span translate="no">{view.number}</span> : say('page.job'),
+            },
             {
               label: say('page.unit'),
               value: (

@@ -21,6 +21,8 @@ import type { Pump, Wrench } from './step-figure.ts'
 
 export interface JobView {
   stream: Stream
+  /** J01, J02 …; null until it is in the shop's book. */
+  number: string | null
   state: JobState
   entries: readonly AnyEntry[]
   unit: Unit | null
