@@ -1,3 +1,6 @@
+export * from './bench-tests/press-stops.ts'
+export * from './bench-tests/pressed.ts'
+export * from './bench-tests/released.ts'
 export { storyTime } from './demo/calendar.ts'
 export { type DemoJob, demoJobs } from './demo/jobs.ts'
 export { demoPeople, demoRiders, demoWorkshopName } from './demo/people.ts'

@@ -41,11 +41,24 @@ function judgeLength(progress: Progress, what: string, value: number): void {
   set(progress, { length: off === null ? 'cannot-tell' : within ? 'within' : 'outside' })
 }
 
+/** Another pressure than the one filled means that air went in or out: a leak-down begins anew. */
+function airChanged(progress: Progress, pressure: number, entry: AnyEntry): void {
+  if (progress.filledTo === null || Math.abs(progress.filledTo - pressure) <= alike) return
+  progress.filledTo = pressure
+  progress.rests = { ...withoutAir(progress.rests), settle: restBegun(entry) }
+  set(progress, { leakDown: 'none' })
+}
+
+/** A gauge alone reads some per cent off; further down than this, air was let out to press once more. */
+const lowered = 0.85
+
 function applyMeasured(progress: Progress, entry: Extract<AnyEntry, { kind: 'measured' }>): void {
   const { what, phase, reading } = entry.body
   progress.measured.push({ ...madeBy(entry), ...entry.body })
   if (phase === 'done' && (what === 'free-length' || what === 'short-of-length'))
     judgeLength(progress, what, reading.value)
+  if (what === 'press-pressure' && phase === 'done' && reading.value < lowered * (progress.filledTo ?? 0))
+    airChanged(progress, reading.value, entry)
   if (what === 'maximum-pressure') progress.maximumOnUnit = reading.value
   if (what === 'leak-down-start') {
     endRest(progress, 'settle', entry)
@@ -62,11 +75,7 @@ function applyMeasured(progress: Progress, entry: Extract<AnyEntry, { kind: 'mea
 function applySetting(progress: Progress, entry: Extract<AnyEntry, { kind: 'setting-written' }>): void {
   progress.setting = { ...madeBy(entry), ...entry.body }
   set(progress, { setting: 'written' })
-  // Another pressure than the one filled means that air went in or out: a leak-down begins anew.
-  if (progress.filledTo === null || Math.abs(progress.filledTo - entry.body.pressure) <= alike) return
-  progress.filledTo = entry.body.pressure
-  progress.rests = { ...withoutAir(progress.rests), settle: restBegun(entry) }
-  set(progress, { leakDown: 'none' })
+  airChanged(progress, entry.body.pressure, entry)
 }
 
 /** Takes effect; entries that are struck, contested or out of place never come here. */

@@ -83,7 +83,12 @@ export interface EntryBodies {
     asked: Digest | null
     spendAllowed: number | null
   }
-  'snapshot-kept': { item: SnapshotItem; reading: Reading | null; photos: readonly Digest[]; notKnownBecause: Digest | null }
+  'snapshot-kept': {
+    item: SnapshotItem
+    reading: Reading | null
+    photos: readonly Digest[]
+    notKnownBecause: Digest | null
+  }
   'chassis-checked': {
     part: ChassisPart
     verdict: 'sound' | 'condemned'
