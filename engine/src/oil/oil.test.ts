@@ -23,6 +23,26 @@ it('D341: 8.5 mm²/s at 80 °C', () => {
 it.each(reference.index.rows)('D2270: %f and %f mm²/s have index %i', (at40 = 0, at100 = 0, index = 0) => {
   expect(Math.round(viscosityIndex(at40 * 1e-6, at100 * 1e-6) ?? 0)).toBe(index)
 })
+// At U = L the index is 0, at U = H it is 100: so both are read off the index; log H over log Y comes in above 100 only.
+it.each(reference.indexTable.rows)(
+  'D2270: at %f mm²/s L is %f and H %f as the table prints',
+  (at100 = 0, l = 0, h = 0) => {
+    const share = reference.indexTable.share
+    const [zero, hundred] = [viscosityIndex(l * 1e-6, at100 * 1e-6), viscosityIndex(h * 1e-6, at100 * 1e-6)]
+    // One hundred points of the index lie between L and H.
+    const points = (of: number) => (100 * share * of) / (l - h)
+    expect(Math.abs(zero ?? Number.NaN)).toBeLessThanOrEqual(points(l))
+    expect(Math.abs((hundred ?? Number.NaN) - 100)).toBeLessThanOrEqual(points(h))
+  },
+)
+// Whole numbers of which it is not said whether they were cut or rounded: within one.
+it.each(reference.indexOfOils.rows)('D2270: %f and %f mm²/s, index %i', (at40 = 0, at100 = 0, index = 0) => {
+  expect(Math.abs((viscosityIndex(at40 * 1e-6, at100 * 1e-6) ?? Number.NaN) - index)).toBeLessThanOrEqual(1)
+})
+// The branch above 70 mm²/s, recomputed by a public program from the same equations: 192.9975428.
+it('D2270: 1000 and 100 mm²/s, 193.0', () => {
+  expect(viscosityIndex(1000e-6, 100e-6) ?? 0).toBeCloseTo(192.9975428, 2)
+})
 // ASTM D2270 gives no index below 2 mm²/s at 100 °C.
 it('D2270: none below 2 mm²/s', () => {
   expect(viscosityIndex(5e-6, 1.9e-6)).toBeNull()
@@ -51,6 +71,14 @@ describe('Saybolt', () => {
     const worked = saybolt({ seconds, temperature: at100F })
     expect(Math.abs(('viscosity' in worked ? worked.viscosity * 1e6 : 0) / printed - 1)).toBeLessThanOrEqual(0.02)
   })
+  // D2161: above 75 mm²/s seconds are viscosity times 4.632 at 100 °F and 4.664 at 210 °F; half of the last digit.
+  it.each([
+    [100, 4.632],
+    [210, 4.664],
+  ])('at %i °F: %f times the viscosity', (fahrenheit, factor) => {
+    const worked = saybolt({ viscosity: 400e-6, temperature: (fahrenheit - 32) / 1.8 + 273.15 })
+    expect(Math.abs(('seconds' in worked ? worked.seconds : 0) / 400 - factor)).toBeLessThanOrEqual(0.0006)
+  })
   // 700 s by a public converter of the same standard.
   it('700 s is 151.089 mm²/s', () => {
     const worked = saybolt({ seconds: 700, temperature: at100F })
@@ -68,6 +96,11 @@ describe('blends', () => {
   })
   it('Refutas: 40 % of 20 in 5 mm²/s is 8.108549', () => {
     expect(blend({ a: 5e-6, b: 20e-6, target: 8.108549e-6, method: 'Refutas' }).fractionOfB).toBeCloseTo(0.4, 6)
+  })
+  // Recomputed: grades 46 and 15 half and half.
+  it('Refutas: half 46 and half 15 is 25.197936', () => {
+    const half = { a: 46e-6, b: 15e-6, target: 25.197936e-6, method: 'Refutas' as const }
+    expect(blend(half).fractionOfB).toBeCloseTo(0.5, 7)
   })
   // D7152 by its rule (the rule from memory): 8.081274 mm²/s.
   it('D7152: 40 % of 20 in 5 mm²/s is 8.081274', () => {

@@ -75,6 +75,19 @@ it.each(areas.areas)('M%f × %f has %f mm²', (diameter = 0, pitch = 0, printed 
   expect(Math.abs(stressArea(diameter / 1000, pitch / 1000) * 1e6 - printed)).toBeLessThanOrEqual(half * 1.001)
 })
 
+it.each(areas.recomputed.rows)('M%f × %f has %f mm², to three decimals', (diameter = 0, pitch = 0, area = 0) => {
+  expect(Math.abs(stressArea(diameter / 1000, pitch / 1000) * 1e6 - area)).toBeLessThanOrEqual(0.0005)
+})
+
+// ISO 898-1: a proof load is the stress area times the proof stress of its class, printed to three figures, cut rather than
+// rounded: within one of the last.
+it.each(areas.proof.rows)('M%f × %f carries its proof loads', (diameter = 0, pitch = 0, ...loads) => {
+  loads.forEach((load, index) => {
+    const worked = stressArea(diameter / 1000, pitch / 1000) * (areas.proof.stresses[index] ?? 0) * 1e6
+    expect(Math.abs(worked - load), `${load} N`).toBeLessThanOrEqual(10 ** (Math.floor(Math.log10(load)) - 2))
+  })
+})
+
 // Five figures printed: within one of the last.
 it.each(stripping.areas)(
   'M%f × %f strips over %f and %f mm²',
