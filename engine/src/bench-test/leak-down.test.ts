@@ -12,6 +12,32 @@ it('40 CFR 1065.644: rise in a vacuum side check, in moles', () => {
   expect(-worked.leak / (8.314472 * room)).toBeCloseTo(2.9657046846e-4, 12)
 })
 
+// 40 CFR / CARB decay test of vapour recovery: from 2.0 inH₂O to 2·exp(−500.887/V) in 5 min, V gallons of ullage, up to six
+// nozzles: an exponential, so its half life is 300 s·ln 2·V/500.887.
+it.each([500, 2000, 8000])('40 CFR: the decay that a station of %i gallons is allowed', (gallons) => {
+  const inchOfWater = 249.089
+  const reading = (inches: number) => ({ reading: inches * inchOfWater, temperature: room })
+  const allowed = 2 * Math.exp(-500.887 / gallons)
+  const worked = leakDown({
+    volume: 0.01,
+    start: reading(2),
+    end: { ...reading(allowed), how: 'left' },
+    duration: 300,
+  })
+  expect((worked.halfLife ?? Number.NaN) / ((300 * Math.LN2 * gallons) / 500.887)).toBeCloseTo(1, 9)
+})
+
+// ANSI/ANS N45.4-1972, absolute method (form from memory): percent a day = 2400/H·(1 − T₁·P₂/(T₂·P₁)), absolute pressures.
+it('percent a day by the absolute method, with the room grown warmer', () => {
+  const [ambient, hours] = [101_325, 6]
+  const start = { reading: 500_000, temperature: 293.15 }
+  const end = { reading: 490_000, temperature: 297.15, how: 'left' as const }
+  const worked = leakDown({ volume: 0.0002, start, end, duration: hours * 3600 })
+  const percent = (2400 / hours) * (1 - (293.15 * (490_000 + ambient)) / (297.15 * (500_000 + ambient)))
+  const lost = (100 * worked.leak * 86_400) / (0.0002 * (500_000 + ambient))
+  expect(lost / percent).toBeCloseTo(1, 12)
+})
+
 describe('three cases of a workshop (invented), by their arithmetic', () => {
   it('68 psi to 55 in 24 h at 20 °C loses 19 %', () => {
     const volume = 187e-6
