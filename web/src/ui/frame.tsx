@@ -1,5 +1,4 @@
 import { type ReactNode, useEffect, useId, useRef } from 'react'
-import { Button } from 'react-aria-components'
 import { Link } from 'wouter'
 import { Logo } from '../marks/logo.tsx'
 import { type EdgePlace, ThumbEdge } from './thumb-edge.tsx'
@@ -50,9 +49,9 @@ export function TitleBlock({ home, cells }: TitleBlockProps) {
           )
         if (cell.onPress)
           return (
-            <Button key={index} className={`${classes} hand`} onPress={cell.onPress}>
+            <button key={index} type="button" className={`${classes} hand`} onClick={cell.onPress}>
               {inside}
-            </Button>
+            </button>
           )
         return (
           <div key={index} className={classes}>
