@@ -1,4 +1,7 @@
 import { execFileSync } from 'node:child_process'
+import { mkdtemp, writeFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { renderNotice } from './notice.ts'
 
@@ -12,10 +15,45 @@ test.each([1, 40])('the notice with %i findings is one page and says it was not 
     unit: 'U11',
     rider: null,
     found,
+    photos: [],
     by: 'O. F.',
   })
   const read = (program: string, ...rest: string[]) => execFileSync(program, ['-', ...rest], { input: pdf }).toString()
   expect(read('pdfinfo')).toMatch(/Pages:\s+1\n/)
   expect(read('pdftotext', '-')).toContain('was not rebuilt')
   expect(read('pdftotext', '-').includes('more in the book')).toBe(count === 40)
+})
+
+// A grey JPEG of 8 × 6 px as ImageMagick 6.9 writes it.
+const pixel = Buffer.from(
+  '/9j/4AAQSkZJRgABAQAAAQABAAD/2wBDABALDA4MChAODQ4SERATGCgaGBYWGDEjJR0oOjM9PDkzODdASFxOQERXRTc4UG1RV19iZ2hnPk1xeXBkeFxlZ2P/wAALCAAGAAgBAREA/8QAFAABAAAAAAAAAAAAAAAAAAAAAf/EABQQAQAAAAAAAAAAAAAAAAAAAAD/2gAIAQEAAD8AH//Z',
+  'base64',
+)
+
+test.each([
+  { given: [pixel], printed: 1, more: null },
+  { given: [pixel, pixel, null], printed: 2, more: '1 photo more' },
+  { given: [pixel, pixel, pixel, pixel, pixel], printed: 3, more: '2 photos more' },
+  { given: [null], printed: 0, more: '1 photo more' },
+])('prints $printed of its photos and says of the others where they are', async ({ given, printed, more }) => {
+  const found = Array.from({ length: 40 }, (_, i) => `${i}: ${'the crown moves on the stanchion '.repeat(8)}`)
+  const pdf = await renderNotice({
+    workshop: 'W',
+    job: 'J10',
+    date: '4 May',
+    unit: 'U11',
+    rider: null,
+    found,
+    photos: given,
+    by: 'O. F.',
+  })
+  const folder = await mkdtemp(join(tmpdir(), 'legwork-notice-'))
+  const file = join(folder, 'notice.pdf')
+  await writeFile(file, pdf)
+  const read = (program: string, ...rest: string[]) => execFileSync(program, rest).toString()
+  expect(read('pdfimages', '-list', file).trim().split('\n').slice(2)).toHaveLength(printed)
+  const text = read('pdftotext', file, '-')
+  expect(read('pdfinfo', file)).toMatch(/Pages:\s+1\n/)
+  expect(text).toContain('was not rebuilt')
+  if (more) expect(text).toContain(more)
 })

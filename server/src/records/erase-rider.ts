@@ -1,6 +1,6 @@
 /** A rider is taken out of the register and the texts of their jobs out of the book; entries and digests stay. */
 import { randomBytes } from 'node:crypto'
-import { type EntryBodies, type Id, newId, type Rider } from '@legwork/trade'
+import { type AnyEntry, type Id, newId, photosIn, type Rider } from '@legwork/trade'
 import type { Store } from '../store/store.ts'
 import { removePhotos } from './photos.ts'
 import { readTexts } from './read.ts'
@@ -57,9 +57,9 @@ export async function eraseRider(
           .where('workshop', '=', workshop)
           .where('digest', '=', digest)
           .execute()
-    const pictures = bodies.flatMap((entry) =>
+    const pictures = bodies.flatMap(({ kind, body }) =>
       // The schema of its kind has seen the body.
-      entry.kind === 'snapshot-kept' ? (JSON.parse(entry.body) as EntryBodies['snapshot-kept']).photos : [],
+      photosIn({ kind, body: JSON.parse(body) } as AnyEntry),
     )
     const photos = await removePhotos(write, workshop, [...new Set(pictures)], hand, at)
     const name = `removed on ${at.slice(0, 10)}`

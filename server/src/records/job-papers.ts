@@ -1,6 +1,6 @@
 /** A job as its papers print it: figures in the measures of whoever asks, each with where it comes from. */
 import { formatQuantity } from '@legwork/engine'
-import { dueFrom, intervals, isServiceId, say, sayMessage } from '@legwork/trade'
+import { type Digest, dueFrom, intervals, isServiceId, say, sayMessage } from '@legwork/trade'
 import type { DueService } from '../papers/due-calendar.ts'
 import type { HandOverPage } from '../papers/hand-over-page-data.ts'
 import type { Label } from '../papers/label.ts'
@@ -107,8 +107,14 @@ export function labelOf(job: JobOnPaper): Label {
   }
 }
 
-/** @throws Trouble 404 where the job is not stopped */
-export function noticeOf(job: JobOnPaper): Notice {
+/**
+ * @param photoOf  the bytes of a photo, null where it is not in the shop's book
+ * @throws Trouble 404 where the job is not stopped
+ */
+export async function noticeOf(
+  job: JobOnPaper,
+  photoOf: (digest: Digest) => Promise<Uint8Array | null>,
+): Promise<Notice> {
   const { state } = job
   const condemned = Object.entries(state.chassis).filter(([, part]) => part.verdict === 'condemned')
   if (!state.stopped && condemned.length === 0)
@@ -134,6 +140,7 @@ export function noticeOf(job: JobOnPaper): Notice {
       ), // the keys of a chassis are its parts
       ...(state.stopped ? [sayMessage(state.stopped.because)] : []),
     ],
+    photos: await Promise.all(condemned.flatMap(([, part]) => part.photos.map(photoOf))),
     by: first ? nameOf(job, first.person) : '–',
   }
 }

@@ -1,7 +1,7 @@
 /** Photos by digest: the same picture is kept once; an erased one does not come back. */
 import { createHash } from 'node:crypto'
 import { type FieldError, type PhotoCode, photoTrouble } from '@legwork/contract'
-import type { Digest, Id } from '@legwork/trade'
+import { type Digest, type Id, photoKinds } from '@legwork/trade'
 import type { Reader, Store, Writer } from '../store/store.ts'
 import { Trouble } from './trouble.ts'
 
@@ -37,7 +37,7 @@ async function isNamed(write: Writer, workshop: Id, digest: Digest): Promise<boo
     .selectFrom('entry')
     .select('id')
     .where('workshop', '=', workshop)
-    .where('kind', '=', 'snapshot-kept')
+    .where('kind', 'in', photoKinds)
     .where('body', 'like', `%"${digest}"%`)
     .limit(1)
     .executeTakeFirst()
@@ -125,6 +125,12 @@ export async function readPhoto(read: Reader, workshop: Id, digest: Digest): Pro
       ),
     ])
   return Buffer.from(row.content)
+}
+
+/** The bytes of a photo, or null where it has not come or was removed. */
+export async function photoBytesOf(read: Reader, workshop: Id, digest: Digest): Promise<Buffer | null> {
+  const row = await rowOf(read, workshop, digest)
+  return row?.content ? Buffer.from(row.content) : null
 }
 
 /** Takes photos out for good, those too that have not come yet; their digests and the day stay. */

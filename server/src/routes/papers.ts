@@ -1,5 +1,6 @@
 /** Papers of a job: hand-over page, label, notice, and the next service for the calendar. */
 import { id } from '@legwork/contract'
+import type { Digest } from '@legwork/trade'
 import type { FastifyInstance } from 'fastify'
 import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { z } from 'zod'
@@ -9,12 +10,18 @@ import { renderLabel } from '../papers/label.ts'
 import { renderNotice } from '../papers/notice.ts'
 import { type JobOnPaper, readJobOnPaper } from '../records/job-on-paper.ts'
 import { dueOf, handOverPageOf, labelOf, noticeOf } from '../records/job-papers.ts'
+import { photoBytesOf } from '../records/photos.ts'
 import type { Server } from '../server-parts.ts'
 import { streamName } from './book.ts'
 import { ofWorkshop } from './workshops.ts'
 
+type PhotoOf = (digest: Digest) => Promise<Uint8Array | null>
+
 const papers: Readonly<
-  Record<string, { says: string; type: string; make: (job: JobOnPaper) => Promise<Uint8Array | string> }>
+  Record<
+    string,
+    { says: string; type: string; make: (job: JobOnPaper, photoOf: PhotoOf) => Promise<Uint8Array | string> }
+  >
 > = {
   'hand-over.pdf': {
     says: 'The hand-over page',
@@ -25,7 +32,7 @@ const papers: Readonly<
   'notice.pdf': {
     says: 'The written notice of a stopped job',
     type: 'application/pdf',
-    make: async (job) => renderNotice(noticeOf(job)),
+    make: async (job, photoOf) => renderNotice(await noticeOf(job, photoOf)),
   },
   'due.ics': {
     says: 'The next service as a calendar file',
@@ -56,7 +63,7 @@ export function papersRoutes(app: FastifyInstance, { store, clock }: Server): vo
           origin: `http://${request.headers.host}`,
           now: clock().toISOString(),
         })
-        const made = await make(job)
+        const made = await make(job, (digest) => photoBytesOf(store.read, workshop, digest))
         return reply
           .type(type)
           .header('content-disposition', `inline; filename="${job.number}-${name}"`)

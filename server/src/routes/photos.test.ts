@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process'
 import { createHash, randomBytes } from 'node:crypto'
 import { newId } from '@legwork/trade'
 import type { FastifyInstance } from 'fastify'
@@ -116,6 +117,21 @@ describe.each(everyDatabase)('photos on $kind', ({ create }) => {
     expect(answer.json().errors[0]).toMatchObject({ field: 'person', code: 'person.unknown' })
   })
 
+  it('keeps those of a condemned part and of a note, and prints the part’s on the notice', async () => {
+    const [crown, note] = [jpeg(8), jpeg(9)]
+    await deliver(
+      entry('chassis-checked', { part: 'crown', verdict: 'condemned', found: null, photos: [sha256(crown)] }),
+      entry('noted', { text: 'c'.repeat(64), photos: [sha256(note)] }),
+    )
+    expect([(await put(sha256(crown), crown)).statusCode, (await put(sha256(note), note)).statusCode]).toEqual([
+      201, 201,
+    ])
+    const notice = await ask('GET', `/api/workshops/${workshop}/jobs/${stream}/notice.pdf`)
+    // Read by poppler, a program outside the project: 64 × 48 px as the frame above says.
+    const images = execFileSync('pdfimages', ['-list', '-'], { input: notice.rawPayload }).toString().trim().split('\n')
+    expect(images.slice(2)).toEqual([expect.stringMatching(/image\s+64\s+48 /)])
+  })
+
   it('the database itself refuses a photo that is neither there nor removed', async () => {
     const row = { workshop, person, station, digest: 'a'.repeat(64), kept_at: now.toISOString() }
     await expect(
@@ -134,8 +150,8 @@ describe.each(everyDatabase)('photos on $kind', ({ create }) => {
     await deliver(named(...digests))
     await put(sha256(there), there)
     const erased = await ask('POST', `/api/workshops/${workshop}/riders/${rider}/erase`, { person, station })
-    // jpeg(1) of the first test and jpeg(6); jpeg(7) had not come.
-    expect(erased.json()).toMatchObject({ photos: 2 })
+    // jpeg(1), (6), (8) and (9); jpeg(7) had not come.
+    expect(erased.json()).toMatchObject({ photos: 4 })
     expect((await put(sha256(late), late)).statusCode).toBe(410)
     for (const digest of digests) {
       const gone = await ask('GET', at(digest))

@@ -96,6 +96,7 @@ export const paperWords = {
   'paper.notice.no-rider': 'No rider named',
   'paper.notice.found': 'What was found',
   'paper.notice.found-none': 'What was found was not written down: ask the workshop before you take it.',
+  'paper.notice.photos-not-printed': '{n} {n?photo|photos} more in the workshop’s book.',
   'paper.notice.not-rebuilt': 'The unit was not rebuilt and is handed back in parts.',
   'paper.notice.danger':
     'Riding it can cause a fall with serious injury or death. The maker’s sheet decides on replacement.',
