@@ -119,6 +119,48 @@ describe('errors in common', () => {
   })
 })
 
+describe('other spreads than the normal and the rectangle', () => {
+  const asked = (pressure: unknown) => ({
+    calc: 'pump-reading',
+    input: { volume: '187 ml', hoseVolume: '5 ml', pressure },
+    outputs: ['pressureAfter'],
+    draws: 20_000,
+  })
+  // By hand: `pressureAfter` is the pressure times a constant, so its 90 % band is the input's: ±1.645·u; ±2.353·u by
+  // Student’s t with 3 degrees of freedom (GUM table G.2: 2.35); of ±a: 0.9·a, (1 − √0.1)·a, sin 81°·a; ends to ±a/2: within
+  // the rectangle’s and what its widest would be.
+  const half = (pressure: unknown) => {
+    const { low, high, median } = Object(outputOf(runCalculation('doubt', asked(pressure))).pressureAfter)
+    return (high - low) / 2 / median
+  }
+  it.each([
+    [{ value: '80 psi', u: '2 psi' }, (1.645 * 2) / 80],
+    [{ value: '80 psi', u: '2 psi', freedom: 3 }, (2.353 * 2) / 80],
+    [{ value: '80 psi', low: '76 psi', high: '84 psi' }, (0.9 * 4) / 80],
+    [{ value: '80 psi', low: '76 psi', high: '84 psi', shape: 'triangular' }, ((1 - Math.sqrt(0.1)) * 4) / 80],
+    [{ value: '80 psi', low: '76 psi', high: '84 psi', shape: 'arcsine' }, (Math.sin((81 * Math.PI) / 180) * 4) / 80],
+    [{ value: '80 psi', low: '76 psi', high: '84 psi', ends: '0.01 psi' }, (0.9 * 4) / 80],
+  ])('%j', (pressure, expected) => {
+    expect(Math.abs(half(pressure) / expected - 1)).toBeLessThan(0.02)
+    // An error in common goes beside any of them.
+    expect(half({ ...pressure, shared: { 'pump 3': '4 psi' } })).toBeGreaterThan(1.3 * expected)
+  })
+  it.each([
+    [{ value: '80 psi', u: '2 psi', freedom: 2 }],
+    [{ value: '80 psi', u: '2 psi', freedom: 4.5 }],
+    [{ value: '80 psi', u: '2 psi', freedom: '5' }],
+    [{ value: '80 psi', low: '76 psi', high: '84 psi', shape: 'round' }],
+    [{ value: '80 psi', low: '76 psi', high: '84 psi', ends: '5 psi' }],
+    [{ value: '80 psi', low: '76 psi', high: '84 psi', ends: '0 psi' }],
+    [{ value: '85 psi', low: '76 psi', high: '84 psi', shape: 'arcsine' }],
+  ])('refuses %j', (pressure) => {
+    expect(runCalculation('doubt', asked(pressure))).toMatchObject({
+      ok: false,
+      errors: [{ field: 'input.pressure', code: 'wrong-form' }],
+    })
+  })
+})
+
 describe('units of what is doubtful', () => {
   it('of a name the question chooses', () => {
     const example = calculations.diagnose?.example ?? {}

@@ -151,7 +151,7 @@ export function doubtOver(others: Readonly<Record<string, Calculation>>): Calcul
     formula: 'draws from each input’s distribution; shares Var(E[y|x])/Var(y)',
     sources: ['JCGM 101:2008 (GUM supplement 1)', 'Sobol’ 2001, first-order index'],
     range:
-      '{value, u} is normal, {value, low, high} rectangular. Fields that name the same error, like shared: {"pump 3": "1 psi"}, move together by it; else inputs are independent.',
+      '{value, u} is normal, with freedom Student’s t; {value, low, high} rectangular, with shape triangular or arcsine, with ends of inexact limits. Fields that name the same error, like shared: {"pump 3": "1 psi"}, move together by it; else inputs are independent.',
     input: asked,
     output: answered,
     example: {

@@ -7,17 +7,25 @@ export interface Written {
   readonly path: readonly Step[]
   readonly value: unknown
   readonly u?: unknown
+  /** Degrees of freedom of u. */
+  readonly freedom?: unknown
   readonly low?: unknown
   readonly high?: unknown
+  /** How what lies between both is spread. */
+  readonly shape?: unknown
+  /** How far both are themselves in doubt. */
+  readonly ends?: unknown
   /** Standard uncertainty by the name of an error that other fields share. */
   readonly shared?: unknown
 }
 
-const forms = ['u,value', 'high,low,value', 'shared,value', 'shared,u,value', 'high,low,shared,value']
+const own = [['u'], ['u', 'freedom'], ['low', 'high'], ['low', 'high', 'shape'], ['low', 'high', 'ends']]
+const nameOf = (fields: readonly string[]) => [...fields, 'value'].sort().join()
+const forms = new Set([...own, ['shared'], ...own.map((fields) => [...fields, 'shared'])].map(nameOf))
 
 /** Whether an object says how doubtful a value is. */
 export function isDoubt(value: object): value is Omit<Written, 'path'> {
-  return forms.includes(Object.keys(value).sort().join())
+  return forms.has(Object.keys(value).sort().join())
 }
 
 /** The shared errors of a doubt by their names. */

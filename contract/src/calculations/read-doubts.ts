@@ -62,6 +62,14 @@ function differences(one: Calculation, question: unknown, pick: (doubt: Written)
   }
 }
 
+/** What may stand where a doubt was written. */
+function allowedFor({ freedom, shape, ends }: Written): string {
+  if (freedom !== undefined) return 'u of 0 or more with whole degrees of freedom from 3 to 10000: readings less one'
+  if (shape !== undefined) return `from low to high with the value between, shape one of ${shapes.join(', ')}`
+  if (ends !== undefined) return 'from low to high with the value between, ends above 0, at most half of that way'
+  return 'a quantity with u of 0 or more, or from low to high with the value between; shared by name'
+}
+
 function namesOf(written: readonly Written[]): string[] {
   const names = [...new Set(written.flatMap((doubt) => Object.keys(sharedOf(doubt))))]
   const fields = written.map(({ path }) => textOf(path))
@@ -98,6 +106,7 @@ export function readDoubts(one: Calculation, question: unknown): DoubtedField[] 
   const names = namesOf(written)
   const value = questionOf(one, question)
   const u = differences(one, question, (doubt) => doubt.u)
+  const ends = differences(one, question, (doubt) => doubt.ends)
   const shared = names.map((name) => [name, differences(one, question, (doubt) => sharedOf(doubt)[name])] as const)
   const low = read(
     one,
@@ -119,30 +128,54 @@ export function readDoubts(one: Calculation, question: unknown): DoubtedField[] 
       u: u(path),
       low: at(low, path),
       high: at(high, path),
+      ends: ends(path),
       shared: inCommon,
     })
     if (worked) return { path, name, doubt: worked }
-    const allowed = 'a quantity with u of 0 or more, or from low to high with the value between; shared by name'
     const came = JSON.stringify(at(question, path)) ?? 'missing'
-    return refuse(`input.${name}`, 'wrong-form', came, allowed, 'Give the doubt in the same measure.')
+    return refuse(`input.${name}`, 'wrong-form', came, allowedFor(doubt), 'Give the doubt in the same measure.')
   })
 }
 
-function doubtful(
-  written: Written,
-  read: { value: unknown; u: number | null; low: unknown; high: unknown; shared: Record<string, number | null> },
-): Doubtful | null {
-  const { value, u, low, high, shared } = read
+interface Figures {
+  readonly value: unknown
+  readonly u: number | null
+  readonly low: unknown
+  readonly high: unknown
+  readonly ends: number | null
+  readonly shared: Readonly<Record<string, number | null>>
+}
+
+const shapes = ['rectangular', 'triangular', 'arcsine'] as const
+
+/** Without the shared errors; null where something does not fit. */
+function ownOf(written: Written, { value, u, low, high, ends }: Figures): Doubtful | null {
   if (typeof value !== 'number') return null
-  if (written.shared !== undefined && Object.keys(shared).length === 0) return null
+  if (written.u !== undefined) {
+    if (u === null || !(u >= 0 && Number.isFinite(u))) return null
+    const { freedom } = written
+    if (freedom === undefined) return { value, u }
+    const fits = typeof freedom === 'number' && Number.isInteger(freedom) && freedom >= 3 && freedom <= 10_000
+    return fits ? { value, u, freedom } : null
+  }
+  if (written.low === undefined) return { value }
+  if (typeof low !== 'number' || typeof high !== 'number' || !(low <= value && value <= high)) return null
+  if (written.ends !== undefined) {
+    return ends !== null && ends > 0 && ends <= (high - low) / 2 ? { value, low, high, ends } : null
+  }
+  const shape = shapes.find((one) => one === (written.shape ?? 'rectangular'))
+  return shape ? { value, low, high, shape } : null
+}
+
+function doubtful(written: Written, figures: Figures): Doubtful | null {
+  const own = ownOf(written, figures)
+  if (own === null || written.shared === undefined) return own
+  const { shared } = figures
+  if (Object.keys(shared).length === 0) return null
   const common: Record<string, number> = {}
   for (const [name, by] of Object.entries(shared)) {
     if (by === null || !Number.isFinite(by)) return null
     common[name] = by
   }
-  const also = written.shared === undefined ? {} : { shared: common }
-  if (written.u !== undefined) return u !== null && u >= 0 && Number.isFinite(u) ? { value, u, ...also } : null
-  if (written.low === undefined) return { value, ...also }
-  if (typeof low !== 'number' || typeof high !== 'number') return null
-  return low <= value && value <= high ? { value, low, high, ...also } : null
+  return { ...own, shared: common }
 }

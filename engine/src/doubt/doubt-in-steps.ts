@@ -1,12 +1,13 @@
-import { normalDraw, seededDraws } from '../numerics/random.ts'
+import { seededDraws } from '../numerics/random.ts'
 import { refuseOne } from '../refusal/found.ts'
 import { type Doubtful, sourcesOf, startOf } from './doubtful.ts'
 import {
   type AnsweredClasses,
+  classEdges,
   classesFor,
+  classOf,
   type DrawnClasses,
   firstOrderIndex,
-  normalClass,
   putDraw,
 } from './first-order-index.ts'
 import { type Spread, spreadOf } from './spread.ts'
@@ -61,7 +62,7 @@ class Tally {
     }))
   }
 
-  take(value: number, classOf: Uint8Array, drawn: Float64Array): void {
+  take(value: number, inClass: Uint8Array, drawn: Float64Array): void {
     this.about ??= value
     const off = value - this.about
     this.values[this.filled] = value
@@ -70,7 +71,7 @@ class Tally {
     for (let source = 0; source < this.classes.length; source += 1) {
       const into = this.classes[source]
       if (into === undefined) break
-      const at = classOf[source] ?? 0
+      const at = inClass[source] ?? 0
       into.y[at] = (into.y[at] ?? 0) + off
       into.xy[at] = (into.xy[at] ?? 0) + off * (drawn[source] ?? 0)
     }
@@ -105,7 +106,10 @@ export function* doubtInSteps(study: DoubtStudy, every = 500): Generator<DoubtPr
   const draw = seededDraws(seed)
   const start = Float64Array.from(inputs, startOf)
   const values = new Float64Array(inputs.length)
-  const classOf = new Uint8Array(sources.length)
+  const shapes = [...new Set(sources.map(({ shape }) => shape))]
+  const edgesOf = new Map(shapes.map((shape) => [shape, classEdges(shape.quantile, classes)]))
+  const edges = sources.map(({ shape }) => edgesOf.get(shape) ?? new Float64Array())
+  const inClass = new Uint8Array(sources.length)
   const drawn = new Float64Array(sources.length)
   const into = sources.map(
     (): DrawnClasses => ({
@@ -120,11 +124,11 @@ export function* doubtInSteps(study: DoubtStudy, every = 500): Generator<DoubtPr
     values.set(start)
     for (let index = 0; index < sources.length; index += 1) {
       const source = sources[index]
-      if (source === undefined) break
-      const normal = source.shape === 'normal'
-      const by = normal ? normalDraw(draw) : draw()
+      const edge = edges[index]
+      if (source === undefined || edge === undefined) break
+      const by = source.shape.draw(draw)
       drawn[index] = by
-      classOf[index] = normal ? normalClass(by, classes) : Math.floor(by * classes)
+      inClass[index] = classOf(by, edge)
       for (const add of source.adds) values[add.input] = (values[add.input] ?? 0) + add.by * by
     }
     const answer = run(values)
@@ -132,9 +136,9 @@ export function* doubtInSteps(study: DoubtStudy, every = 500): Generator<DoubtPr
     else {
       for (let index = 0; index < sources.length; index += 1) {
         const classesOf = into[index]
-        if (classesOf) putDraw(classesOf, classOf[index] ?? 0, drawn[index] ?? 0)
+        if (classesOf) putDraw(classesOf, inClass[index] ?? 0, drawn[index] ?? 0)
       }
-      for (let output = 0; output < outputs; output += 1) tallies[output]?.take(answer[output] ?? 0, classOf, drawn)
+      for (let output = 0; output < outputs; output += 1) tallies[output]?.take(answer[output] ?? 0, inClass, drawn)
     }
     if (refused > mostRefused * draws) {
       const came = `${refused} of ${round} draws refused`

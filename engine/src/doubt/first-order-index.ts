@@ -1,24 +1,20 @@
-import { normalQuantile } from '../numerics/normal-distribution.ts'
-
 /** Classes of equal probability an error's draws are put into; fewer for few draws. */
 export function classesFor(draws: number): number {
   return Math.max(2, Math.min(30, Math.floor(Math.sqrt(draws) / 2)))
 }
 
-const edgesOf = new Map<number, Float64Array>()
+/** Inner edges of classes of equal probability. */
+export function classEdges(quantile: (share: number) => number, classes: number): Float64Array {
+  return Float64Array.from({ length: classes - 1 }, (_, index) => quantile((index + 1) / classes))
+}
 
-/** Class of a standard normal draw. */
-export function normalClass(z: number, classes: number): number {
-  let edges = edgesOf.get(classes)
-  if (edges === undefined) {
-    edges = Float64Array.from({ length: classes - 1 }, (_, index) => normalQuantile((index + 1) / classes))
-    edgesOf.set(classes, edges)
-  }
+/** The class of a draw. */
+export function classOf(drawn: number, edges: Float64Array): number {
   let low = 0
-  let high = classes - 1
+  let high = edges.length
   while (low < high) {
     const middle = (low + high) >> 1
-    if (z < (edges[middle] ?? 0)) high = middle
+    if (drawn < (edges[middle] ?? 0)) high = middle
     else low = middle + 1
   }
   return low

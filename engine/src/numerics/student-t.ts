@@ -1,4 +1,5 @@
 import { brent } from './brent.ts'
+import type { Draws } from './random.ts'
 
 /** P(|T| < t) for whole degrees of freedom: a finite sum of cosines. */
 function inside(t: number, freedom: number): number {
@@ -31,4 +32,21 @@ export function studentFactor(share: number, freedom: number): number {
     1e-15,
   )
   return Math.sqrt(freedom) * Math.tan(root ?? Math.PI / 2 - 1e-9)
+}
+
+/**
+ * Draws of Student's t from uniform ones: a point in the unit circle, stretched.
+ *
+ * @param freedom  degrees of freedom, above 0
+ * @source R. W. Bailey, Math. Comput. 62 (1994) 779
+ * @example Math.abs(studentDraw(() => 0.25, 5)) > 0 // true
+ */
+export function studentDraw(draws: Draws, freedom: number): number {
+  for (;;) {
+    const across = 2 * draws() - 1
+    const up = 2 * draws() - 1
+    const square = across * across + up * up
+    if (square > 1 || square === 0) continue
+    return across * Math.sqrt((freedom * (square ** (-2 / freedom) - 1)) / square)
+  }
 }
