@@ -1,5 +1,6 @@
+import { figure } from '../quantities/kinds.ts'
 import type { CubicMetre, Pascal } from '../quantities/si.ts'
-import { refuseOne, stopAt, within, withinIfGiven } from '../refusal/found.ts'
+import { refuse, refuseOne, stopAt, within, withinIfGiven } from '../refusal/found.ts'
 
 export interface HoseQuestion {
   /** The same pump attached again and again, nothing pumped between. */
@@ -53,6 +54,11 @@ export function hoseRatio(question: HoseQuestion): HoseRatio {
   )
   readings.forEach((reading, index) => {
     found = within(found, '', `readings[${index}]`, reading, 'pressure', 1000, 2e7, 'Give what the gauge showed.')
+    const before = readings[index - 1]
+    if (before === undefined || !(reading > before) || found !== null) return
+    const allowed = `at most the reading before (${figure(before, 'pressure')})`
+    const next = 'Attach the pump without pumping; write the readings in their order.'
+    found = refuse(found, `readings[${index}]`, 'does-not-fit', figure(reading, 'pressure'), allowed, next)
   })
   found = withinIfGiven(
     found,

@@ -1,5 +1,5 @@
 import { type Degree, gravity, type Kilogram, type Newton } from '../quantities/si.ts'
-import { type Found, stopAt, within } from '../refusal/found.ts'
+import { type Found, stopAt, within, withinOf } from '../refusal/found.ts'
 
 /** From scales: the mass the scale under the front wheel shows. From masses: the rider's share on the front wheel. */
 export type ForkLoadQuestion =
@@ -23,20 +23,17 @@ function sprungMass(question: ForkLoadQuestion): number {
   if ('wheelLoad' in question) {
     const { wheelLoad, unsprungMass } = question
     let found = within(null, '', 'wheelLoad', wheelLoad, 'mass', 1, 500, 'Read the scale under the front wheel.')
-    found = within(found, '', 'unsprungMass', unsprungMass, 'mass', 0, 30, 'Give wheel and lower legs.')
-    stopAt(angleWithin(found, question.headAngle))
-    stopAt(
-      within(
-        null,
-        '',
-        'unsprungMass',
-        unsprungMass,
-        'mass',
-        0,
-        wheelLoad,
-        'It can weigh no more than the scale shows.',
-      ),
+    found = withinOf(
+      found,
+      '',
+      'unsprungMass',
+      unsprungMass,
+      'mass',
+      0,
+      Math.min(30, wheelLoad),
+      'Give wheel and lower legs.',
     )
+    stopAt(angleWithin(found, question.headAngle))
     return wheelLoad - unsprungMass
   }
   const { riderMass, frontShare, bikeFrontMass } = question

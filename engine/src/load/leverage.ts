@@ -39,7 +39,7 @@ export function checkLeverage(found: Found, leverage: Leverage): Found {
     const at = `leverage[${index}].`
     checked = within(checked, at, 'leverage', line.leverage, 'number', 0.5, 10, nextRatio)
     checked = within(checked, at, 'stroke', line.stroke, 'length', 0, 0.5, 'Give the shock stroke.')
-    if (line.stroke <= before) {
+    if (checked === null && line.stroke <= before) {
       const allowed = `more than the line before (${figure(before, 'length')})`
       checked = refuse(
         checked,
@@ -53,6 +53,20 @@ export function checkLeverage(found: Found, leverage: Leverage): Found {
     before = line.stroke
   })
   return checked
+}
+
+/** A straight line of leverage ends with the full stroke it was given for; a table's last value goes on. */
+export function strokeOnLeverage(found: Found, field: string, stroke: Metre, leverage: Leverage): Found {
+  if (typeof leverage === 'number' || isTable(leverage) || stroke <= leverage.stroke * (1 + 1e-9)) return found
+  const allowed = `at most leverage.stroke (${figure(leverage.stroke, 'length')})`
+  return refuse(
+    found,
+    field,
+    'beyond-end',
+    figure(stroke, 'length'),
+    allowed,
+    'Give leverage over the full shock stroke.',
+  )
 }
 
 /** Ratio and travel at a shock stroke; beyond a table's ends its end values go on. */

@@ -1,6 +1,6 @@
 import { gravity, type Kilogram, type Metre, type Newton } from '../quantities/si.ts'
-import { stopAt, within } from '../refusal/found.ts'
-import { checkLeverage, type Leverage, leverageAt } from './leverage.ts'
+import { stopAt, within, withinOf } from '../refusal/found.ts'
+import { checkLeverage, type Leverage, leverageAt, strokeOnLeverage } from './leverage.ts'
 
 export type ShockLoadQuestion = {
   readonly leverage: Leverage
@@ -21,18 +21,19 @@ export function shockLoad(question: ShockLoadQuestion): { load: Newton } {
   const { leverage, stroke = 0 } = question
   let found = checkLeverage(null, leverage)
   found = within(found, '', 'stroke', stroke, 'length', 0, 0.5, 'Give the shock stroke.')
+  if (found === null) found = strokeOnLeverage(found, 'stroke', stroke, leverage)
   let mass: number
   if ('wheelLoad' in question) {
     const { wheelLoad, unsprungMass } = question
     found = within(found, '', 'wheelLoad', wheelLoad, 'mass', 1, 500, 'Read the scale under the rear wheel.')
-    found = within(
+    found = withinOf(
       found,
       '',
       'unsprungMass',
       unsprungMass,
       'mass',
       0,
-      Math.max(0, Math.min(30, wheelLoad)),
+      Math.min(30, wheelLoad),
       'Give wheel and swingarm.',
     )
     mass = wheelLoad - unsprungMass

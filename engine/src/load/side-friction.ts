@@ -1,5 +1,5 @@
 import type { Metre, Newton } from '../quantities/si.ts'
-import { type Found, refuseOne, stopAt, within } from '../refusal/found.ts'
+import { pairWithin, refuseOne, stopAt, within } from '../refusal/found.ts'
 
 export interface SideFrictionQuestion {
   /** Across the leg, from fork-load. */
@@ -10,12 +10,6 @@ export interface SideFrictionQuestion {
   readonly b: Metre
   /** Friction of a wet bushing, [low, high]; 0.04 … 0.10 by default (estimate, no source). */
   readonly mu?: readonly [number, number]
-}
-
-function muWithin(found: Found, mu: readonly [number, number]): Found {
-  const next = 'Give the friction of the bushing as [low, high], like [0.04, 0.10].'
-  const checked = within(found, '', 'mu[0]', mu[0], 'number', 0, 1, next)
-  return within(checked, '', 'mu[1]', mu[1], 'number', Math.min(1, Math.max(0, mu[0])), 1, next)
 }
 
 /**
@@ -35,7 +29,8 @@ export function sideFriction(question: SideFrictionQuestion): { friction: [Newto
   let found = within(null, '', 'sideLoad', sideLoad, 'force', 0, 10_000, 'Take it from fork-load.')
   found = within(found, '', 'a', a, 'length', 0, 1, 'Measure from the axle to the lower bushing.')
   found = within(found, '', 'b', b, 'length', 0.01, 1, 'Measure between the bushings.')
-  stopAt(muWithin(found, mu))
+  const next = 'Give the friction of the bushing as [low, high], like [0.04, 0.10].'
+  stopAt(pairWithin(found, '', ['mu[0]', 'mu[1]'], mu, 'number', 0, 1, next))
   const onBushings = sideLoad * (1 + (2 * a) / b)
   return { friction: [mu[0] * onBushings, mu[1] * onBushings] }
 }

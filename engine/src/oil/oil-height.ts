@@ -1,6 +1,6 @@
 import { figure } from '../quantities/kinds.ts'
 import type { CubicMetre, Metre } from '../quantities/si.ts'
-import { refuseOne, stopAt, within, withinIfGiven } from '../refusal/found.ts'
+import { refuseOne, stopAt, within, withinIfGiven, withinOf } from '../refusal/found.ts'
 import { ringArea } from '../spring/dimensions.ts'
 
 export interface OilHeightQuestion {
@@ -34,7 +34,7 @@ export interface OilHeight {
 export function oilHeight(question: OilHeightQuestion): OilHeight {
   const { bore, rod = 0, height, volume, legLength } = question
   let found = within(null, '', 'bore', bore, 'length', 0.005, 0.2, 'Measure the inside of the stanchion.')
-  found = within(found, '', 'rod', rod, 'length', 0, Math.max(0, bore * 0.98), 'Measure what stands in the oil.')
+  found = withinOf(found, '', 'rod', rod, 'length', 0, bore * 0.98, 'Measure what stands in the oil.')
   found = within(
     found,
     '',
@@ -45,16 +45,8 @@ export function oilHeight(question: OilHeightQuestion): OilHeight {
     2,
     'Measure from the top edge to the bottom of the oil.',
   )
-  found = withinIfGiven(
-    found,
-    '',
-    'height',
-    height,
-    'length',
-    0,
-    Math.max(0, legLength),
-    'Measure down from the top edge.',
-  )
+  if (height !== undefined)
+    found = withinOf(found, '', 'height', height, 'length', 0, legLength, 'Measure down from the top edge.')
   found = withinIfGiven(found, '', 'volume', volume, 'volume', 0, 0.01, 'Give the oil in the leg.')
   stopAt(found)
   const ring = ringArea(bore, rod)

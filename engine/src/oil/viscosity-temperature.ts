@@ -1,6 +1,6 @@
 import { brent } from '../numerics/brent.ts'
 import type { Kelvin, SquareMetrePerSecond } from '../quantities/si.ts'
-import { stopAt, temperatureWithin, within } from '../refusal/found.ts'
+import { type Found, stopAt, temperatureWithin, within } from '../refusal/found.ts'
 
 /** Z of D341 from a viscosity [mm²/s]: ν + 0.7 + exp(−1.47 − 1.84·ν − 0.51·ν²). */
 function zOf(viscosity: number): number {
@@ -29,6 +29,16 @@ export interface ViscosityPoint {
 /** What can't be about a kinematic viscosity: 0.5 mm²/s … 1 m²/s. */
 export const viscosityRange = [0.5e-6, 1] as const
 
+/** What can't be about points of one oil. */
+export function checkPoints(found: Found, points: readonly ViscosityPoint[]): Found {
+  const [low, high] = viscosityRange
+  return points.reduce<Found>((before, { temperature, viscosity }, index) => {
+    const at = `points[${index}].`
+    const checked = temperatureWithin(before, at, 'temperature', temperature)
+    return within(checked, at, 'viscosity', viscosity, 'viscosity', low, high, 'Take it from the data sheet.')
+  }, found)
+}
+
 /**
  * Viscosity at a temperature from two points: log₁₀ log₁₀ Z = A − B·log₁₀ T.
  *
@@ -41,22 +51,7 @@ export const viscosityRange = [0.5e-6, 1] as const
  * @example viscosityBetween({ temperature: 313.15, viscosity: 32e-6 }, { temperature: 373.15, viscosity: 5.4e-6 }, 353.15) // 8.5332e-6
  */
 export function viscosityBetween(one: ViscosityPoint, other: ViscosityPoint, temperature: Kelvin): number | null {
-  const [low, high] = viscosityRange
-  let found = temperatureWithin(null, '', 'temperature', temperature)
-  for (const [index, point] of [one, other].entries()) {
-    found = temperatureWithin(found, `points[${index}].`, 'temperature', point.temperature)
-    found = within(
-      found,
-      `points[${index}].`,
-      'viscosity',
-      point.viscosity,
-      'viscosity',
-      low,
-      high,
-      'Take it from the data sheet.',
-    )
-  }
-  stopAt(found)
+  stopAt(checkPoints(temperatureWithin(null, '', 'temperature', temperature), [one, other]))
   const apart = Math.log10(other.temperature) - Math.log10(one.temperature)
   const slope = (waltherNumber(other.viscosity) - waltherNumber(one.viscosity)) / apart
   return viscosityOfWalther(

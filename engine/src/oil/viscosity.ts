@@ -2,7 +2,7 @@ import { figure } from '../quantities/kinds.ts'
 import type { Kelvin, SquareMetrePerSecond } from '../quantities/si.ts'
 import { refuseOne, stopAt, temperatureWithin, within } from '../refusal/found.ts'
 import { viscosityAt100, viscosityGrade, viscosityIndex } from './viscosity-index.ts'
-import { type ViscosityPoint, viscosityBetween, viscosityRange } from './viscosity-temperature.ts'
+import { checkPoints, type ViscosityPoint, viscosityBetween, viscosityRange } from './viscosity-temperature.ts'
 
 export type ViscosityQuestion = { readonly temperature: Kelvin } & (
   | { readonly points: readonly ViscosityPoint[] }
@@ -32,9 +32,7 @@ function pointsOf(question: ViscosityQuestion): readonly [ViscosityPoint, Viscos
         'Give viscosity at two temperatures.',
       )
     }
-    let found = temperatureWithin(null, 'points[0].', 'temperature', one.temperature)
-    found = temperatureWithin(found, 'points[1].', 'temperature', other.temperature)
-    stopAt(found)
+    stopAt(checkPoints(null, question.points))
     if (Math.abs(one.temperature - other.temperature) < 5) {
       const came = figure(other.temperature, 'temperature')
       const allowed = `at least 5 K from points[0].temperature (${figure(one.temperature, 'temperature')})`

@@ -69,6 +69,38 @@ export function withinIfGiven(
   return value === undefined ? found : within(found, at, name, value, kind, low, high, next)
 }
 
+/** As `within`, with an end that another field sets: not looked at where that one was refused, for its own refusal says it. */
+export function withinOf(
+  found: Found,
+  at: string,
+  name: string,
+  value: number | undefined,
+  kind: KindName,
+  low: number,
+  high: number,
+  next: string,
+): Found {
+  return low <= high ? within(found, at, name, value, kind, low, high, next) : found
+}
+
+/** Lower and upper end of a range: each `within`, the upper not below the lower. `names` are their fields. */
+export function pairWithin(
+  found: Found,
+  at: string,
+  names: readonly [string, string],
+  ends: readonly [number, number],
+  kind: KindName,
+  low: number,
+  high: number,
+  next: string,
+): Found {
+  const first = within(found, at, names[0], ends[0], kind, low, high, next)
+  const both = within(first, at, names[1], ends[1], kind, low, high, next)
+  if (both !== found || ends[0] <= ends[1]) return both
+  const allowed = `at least ${at}${names[0]} (${figure(ends[0], kind)})`
+  return refuse(found, at + names[1], 'does-not-fit', figure(ends[1], kind), allowed, next)
+}
+
 /** As `within`, and whole. */
 export function whole(
   found: Found,
@@ -102,14 +134,15 @@ export function ambientWithin(found: Found, at: string, name: string, value: num
   )
 }
 
-/** A temperature point, 200–420 K. */
+/** A temperature point, 200–420 K. A number that is one as °C, or as °F, asks whether its measure was left out. */
 export function temperatureWithin(found: Found, at: string, name: string, value: number): Found {
   if (value >= 200 && value <= 420) return found
-  if (!Number.isFinite(value))
+  const measure = value >= -73 && value <= 147 ? '°C' : value > 147 && value < 200 ? '°F' : null
+  if (measure === null)
     return within(found, at, name, value, 'temperature', 200, 420, 'Give a temperature like "20 °C".')
   const number = Number(value.toPrecision(4))
-  const next = `A plain number is kelvin: did you mean "${number} °C"?`
-  return refuse(found, at + name, 'unlikely-temperature', `${number} K`, 'from -73 °C to 147 °C', next)
+  const next = `A plain number is kelvin: did you mean "${number} ${measure}"?`
+  return refuse(found, at + name, 'unlikely-temperature', `${number} K`, 'from -73.15 °C to 146.9 °C', next)
 }
 
 /** Throws where anything was found. */

@@ -1,5 +1,5 @@
 import { angleWithin } from '../load/fork-load.ts'
-import { checkLeverage, type Leverage, leverageAt, wheelTravel } from '../load/leverage.ts'
+import { checkLeverage, type Leverage, leverageAt, strokeOnLeverage, wheelTravel } from '../load/leverage.ts'
 import { brent } from '../numerics/brent.ts'
 import type { Degree, Metre, Newton, Pascal } from '../quantities/si.ts'
 import { ambientWithin, stopAt, within } from '../refusal/found.ts'
@@ -72,6 +72,7 @@ export function bothEnds(question: BothEndsQuestion): BothEnds {
   )
   found = angleWithin(found, headAngle)
   found = checkLeverage(ambientWithin(found, '', 'ambient', ambient), leverage)
+  if (found === null) found = strokeOnLeverage(found, 'shock.spring.stroke', shock.spring.stroke, leverage)
   stopAt(found)
   const front = ready(fork, ambient, 'fork.spring.')
   const forkSag = restingStroke(front, freeStroke(front), fork.load)

@@ -54,6 +54,12 @@ describe('one dimension from measured points', () => {
     expect(Math.abs(weak.value - 0.00003)).toBeLessThan(Math.abs(even.value - 0.00003) / 10)
   })
 
+  it('names the point whose stroke an overfilled leg does not reach', () => {
+    const lower = { volume: 0.000205, stanchion: 0.035, rod: 0.01, legs: [{ oil: 120e-6 }] }
+    const asked = [...points({}, 10), { pressure, load: 900, stroke: 0.14 }]
+    expect(() => calibrate({ ...sheet, lower }, { points: asked })).toThrow(/^points\[4\]\.stroke is 140 mm/)
+  })
+
   it('refuses points that no value in reach fits', () => {
     const far = points({}, 10).map((point) => ({ ...point, load: point.load + 2000 }))
     expect(() => calibrate(sheet, { points: far })).toThrow(

@@ -1,6 +1,8 @@
 import { levenbergMarquardt } from '../numerics/levenberg-marquardt.ts'
 import type { Metre, Newton, Pascal } from '../quantities/si.ts'
 import { ambientWithin, refuseOne, stopAt, within } from '../refusal/found.ts'
+import { checkSpring } from '../spring/check-spring.ts'
+import { fullStroke } from '../spring/dimensions.ts'
 import { prepareSpring } from '../spring/prepare-spring.ts'
 import type { AirSpring, Spring } from '../spring/spring.ts'
 
@@ -56,6 +58,8 @@ export function calibrate(spring: Spring, question: CalibrateQuestion): Calibrat
       'Measure pressure, load and stroke.',
     )
   }
+  stopAt(checkSpring(null, spring, 'spring.'))
+  const end = fullStroke(spring)
   let found = ambientWithin(null, '', 'ambient', ambient)
   points.forEach((point, index) => {
     const at = `points[${index}].`
@@ -70,7 +74,7 @@ export function calibrate(spring: Spring, question: CalibrateQuestion): Calibrat
       'Give what the gauge showed at full length.',
     )
     found = within(found, at, 'load', point.load, 'force', 0, 50_000, 'Give the load along the leg.')
-    found = within(found, at, 'stroke', point.stroke, 'length', 0, spring.stroke, 'Give the stroke it rested at.')
+    found = within(found, at, 'stroke', point.stroke, 'length', 0, end, 'Give the stroke it rested at.')
     found = within(found, at, 'u', point.u ?? 10, 'force', 0.01, 10_000, 'Give the doubt of the load.')
   })
   stopAt(found)

@@ -56,14 +56,24 @@ export function spacersForEndForce(spring: Spring, question: SpacersQuestion): S
     return refuseOne('spring.kind', 'coil-has-no-pressure', 'coil', 'air', 'A coil takes no spacers.')
   }
   const { sag, endForce, at = 0.9, exponent = 1.3 } = question
-  let found = within(null, '', 'endForce', endForce, 'force', 1, 100_000, 'Give the force wanted near the end.')
+  const checked = within(
+    null,
+    '',
+    'sag',
+    sag,
+    'fraction',
+    0.01,
+    0.95,
+    'Give the sag as a share of the stroke, like "20 %".',
+  )
+  let found = within(checked, '', 'endForce', endForce, 'force', 1, 100_000, 'Give the force wanted near the end.')
   found = within(
     found,
     '',
     'at',
     at,
     'fraction',
-    Math.min(1, Math.max(0, sag)),
+    checked === null ? sag : 0,
     1,
     'Give a share of the stroke beyond the sag.',
   )

@@ -1,6 +1,6 @@
 import { figure } from '../quantities/kinds.ts'
 import type { Metre, Newton, NewtonMetre, Pascal, SquareMetre } from '../quantities/si.ts'
-import { type Found, refuse, refuseOne, stopAt, within, withinIfGiven } from '../refusal/found.ts'
+import { type Found, pairWithin, refuse, refuseOne, stopAt, within, withinIfGiven } from '../refusal/found.ts'
 import { checkThread, stressArea, stressDiameter } from './thread.ts'
 
 export interface BoltQuestion {
@@ -29,8 +29,7 @@ function checkFactor(found: Found, factor: readonly [number, number]): Found {
   const next = 'Give K as [low, high]: 0.15 oiled to 0.25 dry.'
   if (factor.length !== 2)
     return refuse(found, 'nutFactor', 'wrong-count', `${String(factor.length)} numbers`, '[low, high]', next)
-  const checked = within(found, '', 'nutFactor[0]', factor[0], 'number', 0.05, 1, next)
-  return within(checked, '', 'nutFactor[1]', factor[1], 'number', Math.min(1, Math.max(0.05, factor[0])), 1, next)
+  return pairWithin(found, '', ['nutFactor[0]', 'nutFactor[1]'], factor, 'number', 0.05, 1, next)
 }
 
 /**

@@ -1,6 +1,6 @@
 import { figure } from '../quantities/kinds.ts'
 import type { Degree, Metre, NewtonMetre } from '../quantities/si.ts'
-import { refuseOne, stopAt, within } from '../refusal/found.ts'
+import { pairWithin, refuseOne, stopAt, within } from '../refusal/found.ts'
 import { wrenchSetting } from './wrench-setting.ts'
 
 export interface Wrench {
@@ -49,17 +49,9 @@ export function wrenchChoice(question: ChoiceQuestion): WrenchChoice {
   let found = within(null, '', 'wanted', wanted, 'torque', 0.01, 1000, 'Take it from the sheet.')
   wrenches.forEach((wrench, index) => {
     const at = `wrenches[${index}].`
-    found = within(found, at, 'high', wrench.high, 'torque', 0.01, 2000, 'Read the range from the wrench.')
-    found = within(
-      found,
-      at,
-      'low',
-      wrench.low,
-      'torque',
-      0,
-      Math.max(0.01, wrench.high),
-      'Read the range from the wrench.',
-    )
+    const ends = [wrench.low, wrench.high] as const
+    const read = 'Read the range from the wrench.'
+    found = pairWithin(found, at, ['low', 'high'], ends, 'torque', 0, 2000, read)
     found = within(found, at, 'class', wrench.class, 'fraction', 0.001, 0.3, 'Give the permitted error, like "4 %".')
     found = within(
       found,
