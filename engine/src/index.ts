@@ -39,7 +39,7 @@ export {
   doubtInSteps,
 } from './doubt/doubt-in-steps.ts'
 export type { Doubtful } from './doubt/doubtful.ts'
-export { type Spread, spreadOf } from './doubt/spread.ts'
+export type { Spread } from './doubt/spread.ts'
 export { type DiagnoseQuestion, type Diagnosis, diagnose, type RankedFault } from './faults/diagnose.ts'
 export type { FaultCause, FaultNetwork, FaultPair, FaultSign, FaultTest } from './faults/network.ts'
 export type { NextTest } from './faults/next-tests.ts'
@@ -49,26 +49,21 @@ export { type LifeAnswer, type LifeQuestion, life } from './life/life.ts'
 export type { Life } from './life/lives.ts'
 export { type Ride, type WearHours, wearHours } from './life/wear-hours.ts'
 export { type ForkLoad, type ForkLoadQuestion, forkLoad } from './load/fork-load.ts'
-export { type Leverage, leverageAt, wheelTravel } from './load/leverage.ts'
+export type { Leverage } from './load/leverage.ts'
 export { type ShockLoadQuestion, shockLoad } from './load/shock-load.ts'
 export { type SideFrictionQuestion, sideFriction } from './load/side-friction.ts'
-export { brent } from './numerics/brent.ts'
-export { type LeastSquares, type LeastSquaresFit, levenbergMarquardt } from './numerics/levenberg-marquardt.ts'
-export { quantile } from './numerics/quantile.ts'
 export { type Draws, normalDraw, seededDraws } from './numerics/random.ts'
 export {
   type BlendMethod,
   type BlendQuestion,
   blend,
   type ResidualQuestion,
-  refutasNumber,
   residualOil,
 } from './oil/blend.ts'
 export { type OilHeight, type OilHeightQuestion, oilHeight } from './oil/oil-height.ts'
 export { type SayboltQuestion, saybolt } from './oil/saybolt.ts'
 export { type OilViscosity, type ViscosityQuestion, viscosity } from './oil/viscosity.ts'
-export { viscosityGrade, viscosityIndex } from './oil/viscosity-index.ts'
-export { type ViscosityPoint, viscosityBetween } from './oil/viscosity-temperature.ts'
+export type { ViscosityPoint } from './oil/viscosity-temperature.ts'
 export { type FormatOptions, formatQuantity } from './quantities/format.ts'
 export { figure, type Kind, type KindName, kinds } from './quantities/kinds.ts'
 export { type Dimension, fromSI, type Measure, type MeasureName, measures, toSI } from './quantities/measures.ts'
@@ -101,9 +96,7 @@ export type {
   TopOut,
 } from './spring/spring.ts'
 export { type CurveOptions, type CurvePoint, type SpringCurve, springCurve } from './spring/spring-curve.ts'
-export { springState } from './spring/spring-state.ts'
 export { type Bolt, type BoltQuestion, bolt } from './torque/bolt.ts'
-export { stressArea } from './torque/thread.ts'
 export { type StripQuestion, type ThreadStrip, threadStrip } from './torque/thread-strip.ts'
 export { type ChoiceQuestion, type Wrench, type WrenchChoice, wrenchChoice } from './torque/wrench-choice.ts'
 export { type WrenchQuestion, wrenchSetting } from './torque/wrench-setting.ts'
