@@ -18,7 +18,7 @@ import {
   type Stream,
   traitsOf,
 } from '@legwork/trade'
-import { WrittenJob } from '@legwork/trade/journal/written-job.ts'
+import { WrittenJob, waitFor } from '@legwork/trade/journal/written-job.ts'
 import { type EntryLine, headers, type Shop } from './shop-for-tests.ts'
 
 /** The digest of a text; the entry is taken without the text. */
@@ -120,7 +120,7 @@ export class ApiJob {
 
   async planned(services: readonly string[] = ['lower-legs']): Promise<this> {
     const { sheet } = this
-    const kept = { value: 0.1, measure: 'm', instrument: null, how: null } as const
+    const kept = { value: 0.1, measure: 'm', instrument: this.shop.freshId(), how: null } as const
     for (const item of traitsOf(sheet.kind, sheet).snapshot)
       await this.put('snapshot-kept', { item, reading: kept, photos: [], notKnownBecause: null })
     for (const part of chassisParts) await this.put('chassis-checked', { part, verdict: 'sound', found: null })
@@ -169,7 +169,8 @@ export class ApiJob {
       for (const leg of planned.legs ?? [null]) {
         if (planned.done[leg ?? 'once']) continue
         const filled = { value: pressure * (part ?? 0), measure: 'Pa', instrument: null, how: 'pumped' } as const
-        const result = await this.tick(planned.step, leg, part ? { reading: filled } : {})
+        const after = waitFor(planned.step)
+        const result = await this.tick(planned.step, leg, part ? { reading: filled, after } : { after })
         if (result.status !== 'written') throw new Error(`${planned.step}: ${JSON.stringify(result.errors)}`)
       }
     }

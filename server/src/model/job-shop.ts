@@ -53,6 +53,7 @@ function beginOf(sheet: Sheet, service: string, beginning: Beginning): readonly 
 export interface ModelShop {
   shop: Shop
   people: { owner: Id; technician: Id; junior: Id }
+  pump: Id
   of: (unit: Story['unit']) => { unit: Id; sheet: Sheet; context: Omit<JobContext, 'now'> }
 }
 
@@ -99,6 +100,7 @@ export async function openModelShop(): Promise<ModelShop> {
   return {
     shop,
     people: { owner: shop.owner, technician: technician.id, junior: junior.id },
+    pump: shop.freshId(),
     of(key) {
       const found = units.get(key)
       if (!found) throw new Error(`no unit ${key}`)

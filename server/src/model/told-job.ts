@@ -12,7 +12,7 @@ import {
   type Sheet,
   type Stream,
 } from '@legwork/trade'
-import { WrittenJob } from '@legwork/trade/journal/written-job.ts'
+import { WrittenJob, waitFor } from '@legwork/trade/journal/written-job.ts'
 import type { EntryLine } from '../shop-for-tests.ts'
 import { beginningOf, type ModelShop, type Written } from './job-shop.ts'
 import type { Station, Subject } from './station.ts'
@@ -26,6 +26,13 @@ export interface Disagreement {
   line: EntryLine
   station: string
   server: string
+}
+
+/** Minutes that careful hands wait before the next act. */
+function careful({ blocked, step, item }: JobState['next']): number {
+  if (blocked?.gate === 'R22') return 16
+  if (item === 'leak-down-end') return 11
+  return step ? waitFor(step) - 1 : 0
 }
 
 export class ToldJob implements Subject {
@@ -91,6 +98,10 @@ export class ToldJob implements Subject {
     return [...station.known, ...own]
   }
 
+  #wait(minutes: number): void {
+    this.model.shop.now = new Date(this.now + minutes * minute)
+  }
+
   async #begin(station: Station, story: Story): Promise<void> {
     const { unit } = this.model.of(story.unit)
     const opening: Written = {
@@ -101,7 +112,10 @@ export class ToldJob implements Subject {
     // Told as from offline: these lines are in order, and need not be asked one by one.
     await this.#send(
       station,
-      lines.map((line) => this.#line(station, line, 'offline')),
+      lines.map((line) => {
+        if (line.kind === 'step-done') this.#wait(waitFor(line.body.step) - 1)
+        return this.#line(station, line, 'offline')
+      }),
     )
     for (const entry of this.book) if (entry.kind === 'step-done') station.hands = entry.person
   }
@@ -150,12 +164,12 @@ export class ToldJob implements Subject {
   async act(station: Station, act: Act, online: boolean): Promise<void> {
     const { shop } = this.model
     if (online) station.known = [...this.book]
-    if (act.is === 'wait') shop.now = new Date(this.now + act.minutes * minute)
+    if (act.is === 'wait') this.#wait(act.minutes)
     if (act.is === 'set-clock') station.off = act.off * minute
     if (act.is === 'reload') Object.assign(station, { boot: shop.freshId(), loadedAt: this.now })
     const state = this.state(station)
-    // Careful hands wait while the air settles.
-    if (act.is === 'next' && state.next.blocked?.gate === 'R22') shop.now = new Date(this.now + 16 * minute)
+    // Careful hands wait while the air settles, the rings soak, a leak-down runs.
+    if (act.is === 'next') this.#wait(careful(state.next))
     const written = writtenBy(act, this, station, state)
     if (!written) return
     const before = this.now

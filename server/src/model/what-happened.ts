@@ -29,7 +29,7 @@ const psi = 6894.757293168
 const vouchedFor = 12 * 60
 /** Clocks that agree within a minute are compared, so a rest may be short by so much. */
 const clocksAgree = 1
-const fillShares = { quarter: 0.45, half: 0.7, target: Number.POSITIVE_INFINITY }
+const fillShares = { quarter: [0, 0.45], half: [0, 0.7], target: [0.9, 1.1] } as const
 
 /** A line that stands in the book although a rule was broken with it. */
 export interface Breach {
@@ -43,6 +43,8 @@ interface Told {
   hands: Id | null
   releasedAt: number | null
   filledAt: number | null
+  leakFrom: number | null
+  soakFrom: number | null
   targetPressure: number | null
   looked: Map<string, 'sound' | 'condemned'>
   back: Set<string>
@@ -54,11 +56,10 @@ function readingOf({ body: { step, reading } }: StepEntry, told: Told, sheet: Sh
   if (!isStepId(step)) return 'none'
   const { acts, fills, makes } = procedureSteps[step]
   if (fills) {
-    const most = Math.min(
-      fillShares[fills] * (told.targetPressure ?? 0),
-      fills === 'target' ? largest * psi : Number.POSITIVE_INFINITY,
-    )
-    return reading && reading.value > most ? 'off' : 'good'
+    const [least, most] = fillShares[fills]
+    const share = reading && told.targetPressure ? reading.value / told.targetPressure : least
+    const over = fills === 'target' && reading !== null && reading.value > largest * psi
+    return share < least || share > most || over ? 'off' : 'good'
   }
   if (acts.includes('drains')) return reading?.measure === 'm³' ? 'good' : 'none'
   if (makes.travel)
@@ -66,11 +67,17 @@ function readingOf({ body: { step, reading } }: StepEntry, told: Told, sheet: Sh
   return reading === null ? 'none' : 'good'
 }
 
+/** Minutes since something began, by clocks that may differ by one; an hour where nothing did. */
+const since = (from: number | null, now: number): number => (from === null ? 60 : now - from + clocksAgree)
+
 /** A line as what happened; null where nothing happened to the unit. */
 function happeningOf(entry: AnyEntry, told: Told, sheet: Sheet, trueMinute: number): Happening | null {
   switch (entry.kind) {
-    case 'snapshot-kept':
-      return { is: 'kept', item: entry.body.item }
+    case 'snapshot-kept': {
+      const { item, reading } = entry.body
+      const named = item !== 'pressure' || reading?.instrument !== null
+      return { is: 'kept', item, how: reading === null ? 'not-known' : named ? 'read' : 'no-pump' }
+    }
     case 'chassis-checked': {
       told.looked.set(entry.body.part, entry.body.verdict)
       const verdicts = [...told.looked.values()]
@@ -85,12 +92,12 @@ function happeningOf(entry: AnyEntry, told: Told, sheet: Sheet, trueMinute: numb
       return { is: 'wrote', pressure: entry.body.pressure / psi }
     case 'put-back':
       told.back.add(entry.body.item)
-      return told.back.size === traitsOf(sheet.kind, sheet).putBack.length ? { is: 'put-back' } : null
+      return { is: 'put-back', all: told.back.size === traitsOf(sheet.kind, sheet).putBack.length }
     case 'measured': {
       const { what, phase, reading } = entry.body
-      if (what === 'leak-down-start')
-        return { is: 'leak-begun', minutes: told.filledAt === null ? 60 : trueMinute - told.filledAt + clocksAgree }
-      if (what === 'leak-down-end') return told.world.leak === 'runs' ? { is: 'leak-ended' } : null
+      if (what === 'leak-down-start') return { is: 'leak-begun', minutes: since(told.filledAt, trueMinute) }
+      if (what === 'leak-down-end')
+        return told.world.leak === 'runs' ? { is: 'leak-ended', minutes: since(told.leakFrom, trueMinute) } : null
       if (what !== 'free-length' || phase !== 'done') return null
       return { is: 'measured-length', good: Math.abs(reading.value - (sheet.freeLength?.value ?? 0)) <= 0.002 + 1e-9 }
     }
@@ -99,7 +106,16 @@ function happeningOf(entry: AnyEntry, told: Told, sheet: Sheet, trueMinute: numb
       if (!isStepId(id)) return null
       const step = procedureSteps[id]
       const said = saidSoFor(step.acts).every((gate) => saidSo.includes(gate))
-      return { is: 'step', id, step, leg, said, reading: readingOf(entry, told, sheet), wrench: wrenchSet !== null }
+      return {
+        is: 'step',
+        id,
+        step,
+        leg,
+        said,
+        reading: readingOf(entry, told, sheet),
+        wrench: wrenchSet !== null,
+        soaked: since(told.soakFrom, trueMinute),
+      }
     }
     case 'ready':
     case 'handed-over':
@@ -126,7 +142,9 @@ function tell(told: Told, entry: AnyEntry, event: Happening, trueMinute: number)
     told.world = { ...told.world, leak: 'none' }
     told.filledAt = trueMinute
   }
+  if (event.is === 'leak-begun') told.leakFrom = trueMinute
   if (event.is !== 'step') return
+  if (event.id === 'seals-out') told.soakFrom = trueMinute
   if (event.id === 'air-out') told.releasedAt = trueMinute
   if (event.id === 'outside-off') told.back.clear()
   if (event.step.fills) told.filledAt = trueMinute
@@ -164,6 +182,8 @@ export function breachesIn(
     hands: null,
     releasedAt: null,
     filledAt: null,
+    leakFrom: null,
+    soakFrom: null,
     targetPressure: null,
     looked: new Map(),
     back: new Set(),

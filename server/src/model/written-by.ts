@@ -68,7 +68,7 @@ function next(job: Subject, { next: ahead }: JobState): Written | null {
         kind: 'snapshot-kept',
         body: {
           item: ahead.item as EntryBodies['snapshot-kept']['item'],
-          reading: metres(0.1),
+          reading: { ...metres(0.1), instrument: job.model.pump },
           photos: [],
           notKnownBecause: null,
         },

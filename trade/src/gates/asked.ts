@@ -36,8 +36,12 @@ export interface Asked {
   maximum: number | null
   /** Values that the plan needs and the sheet does not give from its maker or a measurement here. */
   missing: readonly Message[]
-  /** Whether a leak-down begins with this entry, and how long the air has settled; null where none was filled. */
-  leakDown: { begins: boolean; settled: Rested | null }
+  /** How long the foam rings have lain in oil; null where none were put in. */
+  soaked: Rested | null
+  /** Whether a leak-down begins or ends with this entry, and what had to rest until then; null where nothing rests. */
+  leakDown: { act: 'begins' | 'ends' | null; rested: Rested | null }
+  /** Of the snapshot: whether the pressure was read already. */
+  readBefore: boolean
   /** How far the measured travel and free length are from the sheet's [m]. */
   off: { travel: number | null; length: number | null; lengthAllowed: number }
 }

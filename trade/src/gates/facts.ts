@@ -20,7 +20,8 @@ export const unitFacts = {
   maximum: ['unknown', 'known'],
   pressureToFill: ['unknown', 'worked-out'],
   fill: ['none', 'quarter', 'half', 'target'],
-  brake: ['at-fork', 'away', 'no-bike'],
+  /** `back`: off for this job, and wheel or caliper is at the fork again. */
+  brake: ['at-fork', 'away', 'back', 'no-bike'],
   knob: ['on', 'off'],
   lever: ['unknown', 'open'],
   lowers: ['seated', 'off', 'on-bushings'],

@@ -2,7 +2,7 @@
  * Searches every state of facts that can be reached through the gates for a sequence that must not happen: breadth first,
  * over all ticks and entries, each also in its careless form. Uses the facts, needs and gates that the book uses.
  */
-import { changed, factsAfterStep, holds, unmet } from '../journal/apply-step.ts'
+import { changed, factsAfterStep, factsPutBack, holds, unmet } from '../journal/apply-step.ts'
 import type { GateId, Leg } from '../journal/entry.ts'
 import { legs } from '../journal/entry.ts'
 import type { ProcedureStep } from '../procedures/procedure.ts'
@@ -55,9 +55,10 @@ function stepsOf({ steps }: Bench): readonly Happening[] {
   return steps.flatMap(({ id, step }) => {
     const sides: readonly (Leg | null)[] = step.legs === 'each' ? legs : [null]
     return sides.flatMap((leg): Happening[] => {
-      const good = { is: 'step', id, step, leg, said: true, reading: 'good', wrench: true } as const
+      const good = { is: 'step', id, step, leg, said: true, reading: 'good', wrench: true, soaked: 7 } as const
       const careless: Happening[] = [{ ...good, said: false }]
       if (step.records === 'wrench') careless.push({ ...good, wrench: false })
+      if (step.ends === 'soak') careless.push({ ...good, soaked: 3 }, { ...good, soaked: null })
       if (step.records === 'reading') careless.push({ ...good, reading: 'none' }, { ...good, reading: 'off' })
       return [good, ...careless]
     })
@@ -66,7 +67,13 @@ function stepsOf({ steps }: Bench): readonly Happening[] {
 
 function everything(bench: Bench): readonly Happening[] {
   return [
-    ...bench.traits.snapshot.map((item): Happening => ({ is: 'kept', item })),
+    ...bench.traits.snapshot.map((item): Happening => ({ is: 'kept', item, how: 'read' })),
+    ...bench.traits.snapshot
+      .filter((item) => item === 'pressure')
+      .flatMap((item): Happening[] => [
+        { is: 'kept', item, how: 'no-pump' },
+        { is: 'kept', item, how: 'not-known' },
+      ]),
     { is: 'looked', verdict: 'sound' },
     { is: 'looked', verdict: 'condemned' },
     { is: 'planned', valuesGood: true },
@@ -76,13 +83,15 @@ function everything(bench: Bench): readonly Happening[] {
     { is: 'wrote', pressure: bad.good },
     { is: 'wrote', pressure: bad.over },
     { is: 'hands-changed' },
-    { is: 'put-back' },
+    { is: 'put-back', all: true },
     { is: 'measured-length', good: true },
     { is: 'measured-length', good: false },
     { is: 'leak-begun', minutes: 5 },
     { is: 'leak-begun', minutes: 20 },
     { is: 'leak-begun', minutes: null },
-    { is: 'leak-ended' },
+    { is: 'leak-ended', minutes: 4 },
+    { is: 'leak-ended', minutes: 12 },
+    { is: 'leak-ended', minutes: null },
     { is: 'left' },
     ...stepsOf(bench),
   ]
@@ -91,9 +100,8 @@ function everything(bench: Bench): readonly Happening[] {
 const pascal = 6894.757293168
 const fillReading = { good: { quarter: 22, half: 44, target: 88 }, off: { quarter: 80, half: 80, target: 200 } }
 
-/** As the book asks: nothing settles where no air went in; two clocks that differ tell nothing. */
-function settled({ facts }: Node, minutes: number | null): Rested | null {
-  if (facts.fill === 'none') return null
+/** As the book asks: two clocks that differ tell nothing. */
+function restedFor(minutes: number | null): Rested {
   return minutes === null ? { minutes, by: null, apart: 90 } : { minutes, by: 'receipt', apart: null }
 }
 
@@ -113,13 +121,20 @@ function asked(node: Node, event: Happening, bench: Bench): Asked | null {
     target: node.target === null ? null : node.target * pascal,
     maximum: bench.maximumKnown ? largest * pascal : null,
     missing: [],
-    leakDown: { begins: false, settled: null },
+    soaked: null,
+    leakDown: { act: null, rested: null },
+    readBefore: node.world.kept.includes('pressure'),
     off: { travel: node.offTravel, length: node.offLength, lengthAllowed: 0.002 },
   }
   const number = { value: 1, measure: 'm', instrument: null, how: null } as const
   switch (event.is) {
     case 'kept':
-      return { ...plain, entry: 'snapshot-kept', snapshotItem: event.item, reading: number }
+      return {
+        ...plain,
+        entry: 'snapshot-kept',
+        snapshotItem: event.item,
+        reading: event.how === 'not-known' ? null : { ...number, instrument: event.how === 'read' ? 'pump' : null },
+      }
     case 'planned':
       return { ...plain, entry: 'plan-agreed', missing: event.valuesGood ? [] : [message('value.sheet')] }
     case 'worked-out':
@@ -127,11 +142,18 @@ function asked(node: Node, event: Happening, bench: Bench): Asked | null {
     case 'wrote':
       return { ...plain, entry: 'setting-written', pressure: event.pressure * pascal }
     case 'leak-begun':
-      return { ...plain, entry: 'measured', leakDown: { begins: true, settled: settled(node, event.minutes) } }
+      // Nothing settles where no air went in.
+      return {
+        ...plain,
+        entry: 'measured',
+        leakDown: { act: 'begins', rested: node.facts.fill === 'none' ? null : restedFor(event.minutes) },
+      }
+    case 'leak-ended':
+      return { ...plain, entry: 'measured', leakDown: { act: 'ends', rested: restedFor(event.minutes) } }
     case 'left':
       return { ...plain, entry: 'handed-over' }
     case 'step': {
-      const { step, leg, said, reading, wrench } = event
+      const { step, leg, said, reading, wrench, soaked } = event
       const measure = step.acts.includes('drains') ? 'm³' : 'm'
       const pressure = step.fills && reading !== 'none' ? fillReading[reading][step.fills] * pascal : null
       return {
@@ -144,6 +166,7 @@ function asked(node: Node, event: Happening, bench: Bench): Asked | null {
         reading: reading === 'none' ? null : { ...number, measure },
         fills: step.fills ?? null,
         pressure,
+        soaked: step.ends === 'soak' ? restedFor(soaked) : null,
       }
     }
     default:
@@ -156,7 +179,8 @@ function possible(node: Node, event: Happening, bench: Bench): boolean {
   const { facts, world } = node
   switch (event.is) {
     case 'kept':
-      return !world.kept.includes(event.item)
+      // A pressure may be read again, and should not.
+      return event.item === 'pressure' || !world.kept.includes(event.item)
     case 'looked':
       return world.looked === 'no'
     case 'planned':
@@ -203,7 +227,7 @@ function factsAfter(node: Node, event: Happening, bench: Bench): Facts {
     case 'hands-changed':
       return { ...facts, pressure: 'unknown' }
     case 'put-back':
-      return { ...facts, 'put-back.wheel': 'yes' }
+      return factsPutBack(facts, 'wheel')
     case 'measured-length':
       return { ...facts, length: event.good ? 'within' : 'outside' }
     case 'leak-begun':
@@ -224,7 +248,11 @@ function factsAfter(node: Node, event: Happening, bench: Bench): Facts {
 function calledOf(event: Exclude<Happening, { is: 'step' }>): string {
   switch (event.is) {
     case 'kept':
-      return `${event.item} kept`
+      return {
+        read: `${event.item} kept`,
+        'no-pump': `${event.item} kept without its pump`,
+        'not-known': `${event.item} not known`,
+      }[event.how]
     case 'looked':
       return `chassis ${event.verdict}`
     case 'planned':
@@ -244,7 +272,9 @@ function calledOf(event: Exclude<Happening, { is: 'step' }>): string {
     case 'put-back':
       return 'all put back'
     case 'leak-ended':
-      return 'leak-down finished'
+      return event.minutes === null
+        ? 'leak-down finished by clocks that differ'
+        : `leak-down finished after ${event.minutes} min`
     case 'left':
       return 'leaves the bench'
   }
@@ -256,6 +286,11 @@ function called(event: Happening): string {
     event.said ? '' : 'unsaid',
     event.wrench ? '' : 'no wrench',
     event.reading === 'good' ? '' : event.reading,
+    event.step.ends !== 'soak' || event.soaked === 7
+      ? ''
+      : event.soaked === null
+        ? 'by clocks that differ'
+        : `after ${event.soaked} min`,
   ]
   return [event.id, event.leg ?? '', ...careless].filter((part) => part !== '').join(' ')
 }

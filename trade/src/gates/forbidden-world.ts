@@ -7,17 +7,19 @@ import type { ProcedureStep } from '../procedures/procedure.ts'
 import type { Traits } from './asked.ts'
 
 export type Happening =
-  | { is: 'kept'; item: SnapshotItem }
+  /** Read, a pressure with its pump or without; or said that it is not known. */
+  | { is: 'kept'; item: SnapshotItem; how: 'read' | 'no-pump' | 'not-known' }
   | { is: 'looked'; verdict: 'sound' | 'condemned' }
   | { is: 'planned'; valuesGood: boolean }
   | { is: 'worked-out'; pressure: number }
   | { is: 'wrote'; pressure: number }
   | { is: 'hands-changed' }
-  | { is: 'put-back' }
+  /** Wheel or caliper is at the fork again; `all`: and so is everything else. */
+  | { is: 'put-back'; all: boolean }
   | { is: 'measured-length'; good: boolean }
   /** Null where the clocks that tell the minutes don't agree. */
   | { is: 'leak-begun'; minutes: number | null }
-  | { is: 'leak-ended' }
+  | { is: 'leak-ended'; minutes: number | null }
   | { is: 'left' }
   | {
       is: 'step'
@@ -27,6 +29,8 @@ export type Happening =
       said: boolean
       reading: 'good' | 'none' | 'off'
       wrench: boolean
+      /** How long the rings have lain in oil; null where the clocks don't agree. */
+      soaked: number | null
     }
 
 /** What must be told of the unit's past to judge what happens next. */
@@ -39,6 +43,8 @@ export interface World {
   preload: 'on' | 'off'
   lever: boolean
   wheelOff: boolean
+  /** Wheel or caliper came back after it was off. */
+  near: boolean
   back: boolean
   seals: 'in' | 'out'
   clean: boolean
@@ -65,6 +71,7 @@ export const worldAtTakeIn: World = {
   preload: 'on',
   lever: false,
   wheelOff: false,
+  near: false,
   back: false,
   seals: 'in',
   clean: false,
@@ -111,7 +118,7 @@ function stepHappened(world: World, { id, step, leg, reading }: Extract<Happenin
     case 'lever-open':
       return { ...world, lever: true }
     case 'outside-off':
-      return { ...world, wheelOff: true, back: false }
+      return { ...world, wheelOff: true, near: false, back: false }
     case 'foot-off':
       return {
         ...world,
@@ -169,7 +176,7 @@ const unproved = { lengthGood: false, leak: 'none', written: false } as const
 export function happened(world: World, event: Happening): World {
   switch (event.is) {
     case 'kept':
-      return { ...world, kept: [...world.kept, event.item].sort() }
+      return { ...world, kept: [...new Set([...world.kept, event.item])].sort() }
     case 'looked':
       return { ...world, looked: event.verdict }
     case 'planned':
@@ -181,7 +188,7 @@ export function happened(world: World, event: Happening): World {
     case 'hands-changed':
       return { ...world, vouched: false }
     case 'put-back':
-      return { ...world, back: true }
+      return { ...world, near: world.wheelOff, back: event.all || world.back }
     case 'measured-length':
       return { ...world, lengthGood: event.good }
     case 'leak-begun':
@@ -212,7 +219,11 @@ export const forbidden: Readonly<Record<string, Forbidden>> = {
   R2: (world, event, { traits }) =>
     acts(event, 'lets-air-out', 'turns-adjuster', 'loosens')
       ? traits.snapshot.some((item) => !world.kept.includes(item))
-      : event.is === 'kept' && event.item === 'pressure' && !world.kept.includes('length'),
+      : event.is === 'kept' &&
+        event.how !== 'not-known' &&
+        (world.touched ||
+          (event.item === 'pressure' &&
+            (event.how === 'no-pump' || !world.kept.includes('length') || world.kept.includes('pressure')))),
   R3: (world, event, { traits }) =>
     acts(event, 'loosens') && traits.spring === 'air' && !(world.air === 'out' && world.vouched),
   R4: (world, event, { traits }) => acts(event, 'loosens') && traits.spring === 'air' && !world.freeSeen,
@@ -220,12 +231,12 @@ export const forbidden: Readonly<Record<string, Forbidden>> = {
   R6: (world, event) => acts(event, 'opens-gas') && world.gas !== 'released',
   R7: (world, event, { traits }) => acts(event, 'cycles', 'strips-damper') && traits.compression && !world.lever,
   R8: (_, event) => acts(event, 'taps') && event.is === 'step' && !event.said,
-  R9: (world, event, { bike }) => acts(event, 'uses-oil') && bike && !world.wheelOff,
+  R9: (world, event, { bike }) => acts(event, 'uses-oil') && bike && (!world.wheelOff || world.near),
   R10: (_, event) => acts(event, 'drains') && event.is === 'step' && event.reading === 'none',
   R11: (_, event) => acts(event, 'pulls-lowers') && event.is === 'step' && !event.said,
   R12: (world, event) =>
     (acts(event, 'cleans') && world.seals !== 'out') || (acts(event, 'fits-seals') && !world.clean),
-  R13: (world, event) => acts(event, 'fits-lowers') && world.seals === 'out',
+  R13: (_, event) => acts(event, 'fits-seals') && event.is === 'step' && (event.soaked ?? 0) < 5,
   R14: (world, event) =>
     (acts(event, 'fills-oil') && world.lowers !== 'bushings') || (acts(event, 'seats') && world.oil.length < both),
   R15: (_, event) => acts(event, 'seats') && event.is === 'step' && !event.said,
@@ -233,13 +244,14 @@ export const forbidden: Readonly<Record<string, Forbidden>> = {
   R17: (world, event) =>
     event.is === 'step' &&
     event.step.fills !== undefined &&
-    (stageOf[event.step.fills] !== world.stage + 1 || (event.reading === 'off' && event.step.fills !== 'target')),
+    (stageOf[event.step.fills] !== world.stage + 1 || event.reading === 'off'),
   R18: (world, event) => acts(event, 'fills-air', 'adds-preload') && world.damperOpen,
   R19: (world, event) => acts(event, 'cycles-gas-damper') && world.gas !== 'charged',
   R20: (world, event, { traits }) => acts(event, 'loosens') && traits.spring === 'coil' && world.preload === 'on',
   R21: (_, event) => acts(event, 'torques') && event.is === 'step' && !event.wrench,
   R22: (world, event) =>
     (event.is === 'leak-begun' && world.stage > 0 && (event.minutes ?? 0) < 15) ||
+    (event.is === 'leak-ended' && (event.minutes ?? 0) < 10) ||
     (event.is === 'left' && (world.leak === 'runs' || (world.stage > 0 && world.leak !== 'done'))),
   R23: (world, event) => event.is === 'left' && world.touched && !world.written,
   R24: (_, event) => event.is === 'planned' && !event.valuesGood,

@@ -38,7 +38,9 @@ function shutBefore(step: PlannedStep, facts: Facts, traits: Asked['traits']): r
     target: null,
     maximum: Number.POSITIVE_INFINITY,
     missing: [],
-    leakDown: { begins: false, settled: null },
+    soaked: { minutes: Number.POSITIVE_INFINITY, by: null, apart: null },
+    leakDown: { act: null, rested: null },
+    readBefore: false,
     off: { travel: 0, length: 0, lengthAllowed: 0 },
   }
   return rules

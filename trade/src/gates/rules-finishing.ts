@@ -1,8 +1,10 @@
 /** The gates before filling and before the unit leaves: R22 to R27. */
-
+import type { Blocked } from '../journal/job-state.ts'
 import { restMinutes } from '../rests/rest-kinds.ts'
+import type { Rested } from '../rests/rested.ts'
 import { type Message, message } from '../words/words.ts'
 import type { Rule } from './asked.ts'
+import { notRested } from './not-rested.ts'
 
 const says = (id: Rule['id'], because: Message, act: Message) => ({ gate: id, because, act })
 const mm = (metre: number): number => Math.round(metre * 1e4) / 10
@@ -10,9 +12,16 @@ const sideOf = (off: number | null) => ((off ?? 0) < 0 ? 'short' : 'over')
 const leaving = ['ready', 'handed-over'] as const
 
 const shut = (what: Message, act: Message) => says('R22', message('gate.R22.shut', { what }), act)
-/** A leak-down wanted so soon after the filling [min]. */
-export const tooEarly = (minutes: number) =>
-  shut(message('gate.R22.early', { minutes: Math.ceil(restMinutes.settle - minutes) }), message('gate.R22.start'))
+/** A leak-down wanted so soon after the filling, or by a clock that can't tell; null where the air has settled. */
+export function tooEarly(settled: Rested): Blocked | null {
+  const what = notRested(settled, restMinutes.settle)
+  return what && shut(what, message(settled.minutes === null ? 'gate.R22.again' : 'gate.R22.start'))
+}
+/** A leak-down read again so soon that it would tell nothing. */
+function tooShort(ran: Rested | null): Blocked | null {
+  const what = notRested(ran, restMinutes.leak)
+  return what && says('R22', message('gate.R22.short', { what }), message('gate.R22.short.act'))
+}
 
 export const finishingRules: readonly Rule[] = [
   {
@@ -22,12 +31,9 @@ export const finishingRules: readonly Rule[] = [
     guards: { entries: ['measured', ...leaving] },
     shut: ({ entry, facts, leakDown }) => {
       if (entry === 'measured') {
-        const { begins, settled } = leakDown
-        if (!begins || settled === null || (settled.minutes ?? -1) >= restMinutes.settle) return null
-        if (settled.apart !== null)
-          return shut(message('gate.R22.apart', { minutes: Math.round(settled.apart) }), message('gate.R22.again'))
-        if (settled.minutes === null) return shut(message('gate.R22.no-clock'), message('gate.R22.again'))
-        return tooEarly(settled.minutes)
+        const { act, rested } = leakDown
+        if (act === 'begins') return rested && tooEarly(rested)
+        return act === 'ends' && facts.leakDown === 'running' ? tooShort(rested) : null
       }
       if (facts.leakDown === 'running') return shut(message('gate.R22.running'), message('gate.R22.act'))
       return facts.fill !== 'none' && facts.leakDown !== 'finished'
@@ -59,7 +65,8 @@ export const finishingRules: readonly Rule[] = [
     saidSo: false,
     guards: { entries: leaving },
     shut: ({ facts, traits }) => {
-      const item = facts.brake === 'away' ? traits.putBack.find((one) => facts[`put-back.${one}`] !== 'yes') : undefined
+      const off = facts.brake === 'away' || facts.brake === 'back'
+      const item = off ? traits.putBack.find((one) => facts[`put-back.${one}`] !== 'yes') : undefined
       return item
         ? says(
             'R25',

@@ -1,8 +1,15 @@
 /** The gates before anything is opened: R1 to R7. */
+import type { Blocked } from '../journal/job-state.ts'
 import { type Message, message } from '../words/words.ts'
-import type { Rule } from './asked.ts'
+import type { Asked, Rule } from './asked.ts'
 
 const says = (id: Rule['id'], because: Message, act: Message) => ({ gate: id, because, act })
+
+/** Once, and with the pump whose hose took some of it. */
+function pressureShut({ reading, readBefore }: Asked): Blocked | null {
+  if (readBefore) return says('R2', message('gate.R2.once'), message('gate.R2.once.act'))
+  return reading?.instrument === null ? says('R2', message('gate.R2.pump'), message('gate.R2.pump.act')) : null
+}
 
 export const preparingRules: readonly Rule[] = [
   {
@@ -33,20 +40,24 @@ export const preparingRules: readonly Rule[] = [
     noWayRound: false,
     saidSo: false,
     guards: { acts: ['lets-air-out', 'turns-adjuster', 'loosens'], entries: ['snapshot-kept'] },
-    shut: ({ facts, traits, snapshotItem, reading }) => {
+    shut: (asked) => {
+      const { facts, traits, snapshotItem, reading } = asked
       // What is not known may be said at any time; a reading waits for what it would change.
+      if (snapshotItem && !reading) return null
+      if (snapshotItem && facts.springSide === 'worked-on')
+        return says('R2', message('gate.R2.too-late'), message('gate.R2.too-late.act'))
       const before = { length: 0, ring: 0, photos: 0, pressure: 3, rebound: 4, compression: 4 }
       const wanted = snapshotItem
         ? traits.snapshot.filter((item) => before[item] < before[snapshotItem])
         : traits.snapshot
-      const item = snapshotItem && !reading ? undefined : wanted.find((one) => facts[`snapshot.${one}`] === 'none')
-      return item
-        ? says(
-            'R2',
-            message('gate.R2.shut', { item: message(`snapshot.${item}`) }),
-            message('gate.R2.act', { item: message(`snapshot.${item}`) }),
-          )
-        : null
+      const item = wanted.find((one) => facts[`snapshot.${one}`] === 'none')
+      if (item)
+        return says(
+          'R2',
+          message('gate.R2.shut', { item: message(`snapshot.${item}`) }),
+          message('gate.R2.act', { item: message(`snapshot.${item}`) }),
+        )
+      return snapshotItem === 'pressure' ? pressureShut(asked) : null
     },
   },
   {

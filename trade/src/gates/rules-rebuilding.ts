@@ -1,8 +1,20 @@
 /** The gates while it goes together: R13 to R21. */
 import { legs } from '../journal/entry.ts'
+import { restMinutes } from '../rests/rest-kinds.ts'
 import { type Message, message } from '../words/words.ts'
 import type { Rule } from './asked.ts'
 import type { Facts } from './facts.ts'
+import { notRested } from './not-rested.ts'
+
+/**
+ * 'About' a quarter or half is a fifth of the target more, the target itself a tenth to either side: filled higher and let
+ * down, the negative chamber keeps what it was seated at (common practice, no source).
+ */
+const about = {
+  quarter: { least: 0, most: 0.45 },
+  half: { least: 0, most: 0.7 },
+  target: { least: 0.9, most: 1.1 },
+} as const
 
 const says = (id: Rule['id'], because: Message, act: Message) => ({ gate: id, because, act })
 /** The first leg whose fact is not as wanted. */
@@ -14,9 +26,11 @@ export const rebuildingRules: readonly Rule[] = [
     id: 'R13',
     noWayRound: false,
     saidSo: false,
-    guards: { acts: ['fits-lowers'] },
-    shut: ({ facts }) =>
-      facts.seals === 'out' ? says('R13', message('gate.R13.shut'), message('gate.R13.act')) : null,
+    guards: { acts: ['fits-seals'] },
+    shut: ({ soaked }) => {
+      const what = notRested(soaked, restMinutes.soak)
+      return what ? says('R13', message('gate.R13.shut', { what }), message('gate.R13.act')) : null
+    },
   },
   {
     id: 'R14',
@@ -75,15 +89,15 @@ export const rebuildingRules: readonly Rule[] = [
         const stage = message(`gate.R17.${next}`)
         return says('R17', message('gate.R17.shut', { stage }), message('gate.R17.act', { stage }))
       }
-      // 'About' a quarter or half: a fifth of the target more is still about (common practice, no source).
-      const share = { quarter: 0.45, half: 0.7, target: Number.POSITIVE_INFINITY }[fills]
-      if (pressure === null || target === null || pressure <= share * target) return null
+      if (pressure === null || target === null) return null
+      const { least, most } = about[fills]
+      const asked = { asked: { pascal: pressure }, target: { pascal: target } }
       const stage = message(`gate.R17.${fills}`)
-      return says(
-        'R17',
-        message('gate.R17.too-much', { asked: { pascal: pressure }, stage, target: { pascal: target } }),
-        message('gate.R17.act', { stage }),
-      )
+      if (pressure > most * target)
+        return says('R17', message('gate.R17.too-much', { ...asked, stage }), message('gate.R17.act', { stage }))
+      return pressure < least * target
+        ? says('R17', message('gate.R17.too-little', asked), message('gate.R17.too-little.act'))
+        : null
     },
   },
   {

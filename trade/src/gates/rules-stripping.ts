@@ -19,7 +19,9 @@ export const strippingRules: readonly Rule[] = [
     saidSo: false,
     guards: { acts: ['uses-oil'] },
     shut: ({ facts }) =>
-      facts.brake === 'at-fork' ? says('R9', message('gate.R9.shut'), message('gate.R9.act')) : null,
+      facts.brake === 'at-fork' || facts.brake === 'back'
+        ? says('R9', message('gate.R9.shut'), message('gate.R9.act'))
+        : null,
   },
   {
     id: 'R10',

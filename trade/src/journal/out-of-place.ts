@@ -37,13 +37,15 @@ const takenWhenStopped: readonly EntryKind[] = [
 ]
 const takenWhenClosed: readonly EntryKind[] = ['noted', 'measured', 'struck', 'ruled']
 
-/** The step of the plan that makes a fact, to say what comes before. */
-function makerOf(progress: Progress, fact: string): Message | null {
-  const [base] = fact.split('.')
+/** The step of the plan that makes a fact as it is needed, to say what comes before. */
+function makerOf(progress: Progress, fact: string, { needs, needsBehind }: ProcedureStep): Message | null {
+  const pattern = `${fact.split('.')[0]}.*`
+  const at = (of: object): unknown => Reflect.get(of, fact) ?? Reflect.get(of, pattern)
+  const wanted = [at(needs) ?? [], at(needsBehind?.needs ?? {}) ?? []].flat()
   const step = progress.steps
     .map((one) => one.step)
     .filter(isStepId)
-    .find((id) => fact in procedureSteps[id].makes || `${base}.*` in procedureSteps[id].makes)
+    .find((id) => wanted.includes(at(procedureSteps[id].makes)))
   return step ? message(`step.${step}`) : null
 }
 
@@ -71,7 +73,7 @@ export function stepOutOfPlace(
   if (missing === null) return null
   if (missing === 'pressureToFill')
     return out('set-up.missing', 'body.step', message('refused.needs-set-up'), message('refused.needs-set-up.act'))
-  const before = makerOf(progress, missing)
+  const before = makerOf(progress, missing, step)
   if (before === null)
     return out('step.not-in-plan', 'body.step', message('refused.unknown-step'), message('refused.unknown-step.act'))
   return out(

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { sayMessage } from '../words/words.ts'
-import { psi, reading, sheetOfDemo, WrittenJob } from './written-job.ts'
+import { psi, reading, sheetOfDemo, WrittenJob, waitFor } from './written-job.ts'
 
 describe('a whole job on the lower legs of an air fork', () => {
   it('goes through its seven chapters, and every next act is the one that is then done', () => {
@@ -17,7 +17,8 @@ describe('a whole job on the lower legs of an air fork', () => {
     for (let guard = 0; guard < 60 && job.state.chapters.work.state !== 'done'; guard++) {
       const { next } = job.state
       if (next.kind === 'set-up') job.setUp()
-      else if (next.step) expect(job.tick(next.step, next.leg), next.step).toEqual({ ok: true })
+      else if (next.step)
+        expect(job.tick(next.step, next.leg, { after: waitFor(next.step) }), next.step).toEqual({ ok: true })
     }
     expect(job.state.next).toMatchObject({ kind: 'measure', item: 'free-length' })
     job.put('measured', { what: 'free-length', leg: null, phase: 'done', reading: reading(0.1645, 'm') })

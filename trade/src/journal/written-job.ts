@@ -47,6 +47,9 @@ export const reading = (value: number, measure: Reading['measure']): Reading => 
   how: null,
 })
 
+/** Minutes before a step is ticked: what rests has rested. */
+export const waitFor = (step: string): number => (isStepId(step) && procedureSteps[step].ends ? 6 : 1)
+
 export interface Written {
   by?: string
   /** Minutes after the last entry. */
@@ -147,7 +150,12 @@ export class WrittenJob {
 
   keepSnapshot(): this {
     for (const item of traitsOf(this.sheet.kind, this.sheet).snapshot)
-      this.put('snapshot-kept', { item, reading: reading(0.1, 'm'), photos: [], notKnownBecause: null })
+      this.put('snapshot-kept', {
+        item,
+        reading: { ...reading(0.1, 'm'), instrument: 'P1' },
+        photos: [],
+        notKnownBecause: null,
+      })
     return this
   }
 
@@ -206,7 +214,7 @@ export class WrittenJob {
       if (planned.step === 'fill-quarter' && !this.state.setUp) this.setUp()
       for (const leg of planned.legs ?? [null]) {
         if (planned.done[leg ?? 'once']) continue
-        const check = this.tick(planned.step, leg)
+        const check = this.tick(planned.step, leg, { after: waitFor(planned.step) })
         if (!check.ok) throw new Error(`${planned.step}: ${check.code}: ${check.allowed}`)
       }
     }

@@ -58,7 +58,9 @@ function allowed(facts: Facts, id: string, leg: Leg | null, traits: Traits, shee
     target: 88 * psi,
     maximum: 140 * psi,
     missing: [],
-    leakDown: { begins: false, settled: null },
+    soaked: { minutes: 7, by: 'station', apart: null },
+    leakDown: { act: null, rested: null },
+    readBefore: false,
     off: { travel: 0, length: 0, lengthAllowed: 0.002 },
   }
   return unmetOn(facts, step, leg, sheet) === null && firstShut(asked, []) === null

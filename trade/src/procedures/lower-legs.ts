@@ -170,7 +170,7 @@ export const lowerLegSteps = {
   'lowers-on': {
     legs: 'once',
     acts: ['fits-lowers'],
-    needs: { lowers: ['off'], airShaft: ['in'] },
+    needs: { lowers: ['off'], seals: ['old', 'new'], airShaft: ['in'] },
     makes: { lowers: 'on-bushings' },
     tools: [],
     consumables: [],
