@@ -6,6 +6,7 @@ export interface CurveRow {
   readonly slow: number | null
   readonly fast: number | null
   readonly before: number | null
+  readonly lastVisit: number | null
 }
 
 /**
@@ -13,8 +14,8 @@ export interface CurveRow {
  *
  * @example curveRows([{ stroke: 0, force: 0 }, { stroke: 0.1, force: 100 }], [], null)[5]?.slow // 50
  */
-export function curveRows(slow: Curve, fast: Curve, before: Curve | null): CurveRow[] {
-  const end = Math.max(...[slow, before ?? []].map((curve) => curve.at(-1)?.stroke ?? 0))
+export function curveRows(slow: Curve, fast: Curve, before: Curve | null, lastVisit: Curve | null = null): CurveRow[] {
+  const end = Math.max(...[slow, before ?? [], lastVisit ?? []].map((curve) => curve.at(-1)?.stroke ?? 0))
   return Array.from({ length: 11 }, (_, tenth): CurveRow => {
     // The last one is the end itself: a sum of tenths may lie a hair beyond it.
     const stroke = tenth === 10 ? end : (end * tenth) / 10
@@ -23,6 +24,7 @@ export function curveRows(slow: Curve, fast: Curve, before: Curve | null): Curve
       slow: forceAt(slow, stroke),
       fast: forceAt(fast, stroke),
       before: before && forceAt(before, stroke),
+      lastVisit: lastVisit && forceAt(lastVisit, stroke),
     }
   })
 }

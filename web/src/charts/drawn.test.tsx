@@ -27,13 +27,21 @@ const chart = (
       { stroke: 0.05, force: 540, way: 'pressing' },
       { stroke: 0.05, force: 480, way: 'releasing' },
     ]}
+    lastVisit={slow.map(({ stroke, force }) => ({ stroke, force: (force ?? 0) * 0.97 }))}
     load={{ force: 351, low: 322, high: 380, value: '351', unit: 'N', words: 'load' }}
     wanted={{ from: 0.0225, to: 0.033, words: 'wanted' }}
     stroke={0.03}
     onStroke={() => {}}
     strokeMeasure={{ size: 0.001, unit: 'mm', format: whole }}
     forceMeasure={{ size: 1, unit: 'N', format: whole }}
-    words={{ chart: 'Force over the stroke', slow: 'slow', fast: 'fast', grip: 'stroke', gripValue: '30 mm, 341 N' }}
+    words={{
+      chart: 'Force over the stroke',
+      slow: 'slow',
+      fast: 'fast',
+      lastVisit: 'last visit',
+      grip: 'stroke',
+      gripValue: '30 mm, 341 N',
+    }}
   />
 )
 

@@ -1,66 +1,17 @@
-import { Fragment, type KeyboardEvent, type PointerEvent, useRef } from 'react'
-import {
-  type AxisMeasure,
-  type Curve,
-  curvePath,
-  type ForceStrokeFrame,
-  forceAt,
-  forceStrokeFrame,
-  gripPath,
-  type Plot,
-  squares,
-  strokeByKey,
-  strokeUnder,
-} from './force-stroke-geometry.ts'
+import { curvePath, type ForceStrokeFrame, forceAt, forceStrokeFrame, type Plot } from './force-stroke-geometry.ts'
+import { Grip } from './force-stroke-grip.tsx'
+import { Paper } from './force-stroke-paper.tsx'
+import type { ForceStrokeProps } from './force-stroke-props.ts'
+import { FingerForce, LineWords } from './force-stroke-words.tsx'
 import { Hatch, usePatternId } from './hatch.tsx'
-import { BookWords, Figure, Lettering } from './lettering.tsx'
 import { px } from './number-text.ts'
 
-export interface ForceStrokeProps {
-  /** Full stroke of the axis [m]. */
-  fullStroke: number
-  slow: Curve
-  fast?: Curve
-  lastVisit?: Curve
-  /** The slow curve of the setting that a what-if is held against. */
-  before?: Curve
-  /** Where the load rests and where friction may leave it [m]. */
-  sag?: { stroke: number; low: number; high: number }
-  /** Readings of the press: ring = pressing, triangle = releasing. */
-  readings?: readonly { stroke: number; force: number; way: 'pressing' | 'releasing' }[]
-  /** Load along the leg with its doubt [N]. */
-  load?: { force: number; low: number; high: number; value: string; unit: string; words: string }
-  /** The zone of sag that is wanted [m]. */
-  wanted?: { from: number; to: number; words: string }
-  /** Where the finger is [m]; its force is read off the slow curve. */
-  stroke: number
-  onStroke?: (stroke: number) => void
-  /** One step of the keys and the finger [m]. */
-  step?: number
-  strokeMeasure: AxisMeasure
-  forceMeasure: AxisMeasure
-  words: {
-    /** Spoken name of the chart. */
-    chart: string
-    slow: string
-    fast?: string
-    lastVisit?: string
-    before?: string
-    /** Spoken name of the grip, e.g. 'stroke', and what it stands at, e.g. '30 mm, 351 N'. */
-    grip: string
-    gripValue: string
-  }
-  width?: number
-  height?: number
-  /** Where the paper lies in the picture; taken from the cutaway so that both share one stroke axis. */
-  plot?: Plot
-  /** Draws the wiper lines up to here [px], to join with the drawing above. */
-  joinUpTo?: number
-}
+/** Forces stand left of the paper, names of the curves right of it [px]. */
+export const besidePaper = { left: 48, right: 96 }
 
 export const defaultPlot = (width: number, height: number): Plot => ({
-  left: 14,
-  width: width - 14 - 68,
+  left: besidePaper.left,
+  width: width - besidePaper.left - besidePaper.right,
   top: 14,
   height: height - 14 - 56,
 })
@@ -75,6 +26,8 @@ export function ForceStroke(props: ForceStrokeProps) {
   const bottom = plot.top + plot.height
   const right = plot.left + plot.width
   const reading = forceAt(slow, stroke)
+  // The load's own words stand there.
+  const atLoad = load && reading !== null && Math.abs(reading - load.force) < frame.maxForce / 12
   return (
     // biome-ignore lint/a11y/useSemanticElements: a drawing with a slider in it is a group; SVG has no fieldset
     <svg
@@ -173,6 +126,7 @@ export function ForceStroke(props: ForceStrokeProps) {
         />
       ))}
       <LineWords frame={frame} {...props} />
+      {!atLoad && <FingerForce frame={frame} {...props} />}
       {reading !== null && (
         <circle
           cx={px(x(stroke))}
@@ -207,167 +161,5 @@ function SagBand({
       strokeWidth={2.4}
       fill="none"
     />
-  )
-}
-
-interface Framed extends ForceStrokeProps {
-  frame: ForceStrokeFrame
-}
-
-function Paper({ frame, fullStroke, strokeMeasure, forceMeasure, stroke }: Framed) {
-  const { x, y, plot, maxForce } = frame
-  const bottom = plot.top + plot.height
-  const right = plot.left + plot.width
-  const across = squares(fullStroke, strokeMeasure.size, plot.width)
-  const up = squares(maxForce, forceMeasure.size, plot.height)
-  const ink = (heavy: boolean) => ({ stroke: heavy ? 'var(--rule)' : 'var(--hair)', strokeWidth: heavy ? 1 : 0.6 })
-  const lastHeavy = across.filter((square) => square.heavy).at(-1)?.at
-  const highest = up.filter((square) => square.heavy).at(-1)?.at
-  return (
-    <>
-      {across.map(({ at, heavy }) => (
-        <path key={at} d={`M${px(x(at))} ${plot.top}V${bottom}`} {...ink(heavy)} />
-      ))}
-      {up.map(({ at, heavy }) => (
-        <Fragment key={at}>
-          <path d={`M${plot.left} ${px(y(at))}H${right}`} {...ink(heavy)} />
-          {heavy && (
-            <>
-              <path d={`M${right} ${px(y(at))}h5`} stroke="var(--ink)" strokeWidth={1.2} />
-              <Lettering x={right + 9} y={px(y(at) + 5)} fill="var(--graphite)">
-                {forceMeasure.format(at / forceMeasure.size)}
-                {at === highest ? ` ${forceMeasure.unit}` : ''}
-              </Lettering>
-            </>
-          )}
-        </Fragment>
-      ))}
-      {across
-        .filter(({ at, heavy }) => heavy && Math.abs(x(at) - x(stroke)) > (at === lastHeavy ? 34 : 21))
-        .map(({ at }) => (
-          <Lettering key={at} x={px(x(at))} y={bottom + 30} textAnchor="middle" fill="var(--graphite)">
-            {strokeMeasure.format(at / strokeMeasure.size)}
-            {at === lastHeavy ? ` ${strokeMeasure.unit}` : ''}
-          </Lettering>
-        ))}
-    </>
-  )
-}
-
-/** Words stand on their line: the reader needs no legend. */
-function LineWords({ frame, fullStroke, slow, fast, lastVisit, before, load, wanted, words }: Framed) {
-  const { x, y, plot } = frame
-  const on = (curve: Curve, share: number) => y(forceAt(curve, fullStroke * share) ?? 0)
-  const inside = (at: number) => px(Math.min(plot.top + plot.height - 8, Math.max(plot.top + 34, at)))
-  return (
-    <>
-      <BookWords halo x={px(x(fullStroke * 0.77))} y={inside(on(slow, 0.83) + 34)}>
-        {words.slow}
-      </BookWords>
-      {fast && words.fast !== undefined && (
-        <BookWords halo x={px(x(fullStroke * 0.69))} y={inside(on(fast, 0.72) - 14)} textAnchor="end">
-          {words.fast}
-        </BookWords>
-      )}
-      {lastVisit && words.lastVisit !== undefined && (
-        <BookWords halo x={px(x(fullStroke * 0.5))} y={inside(on(lastVisit, 0.5) + 30)}>
-          {words.lastVisit}
-        </BookWords>
-      )}
-      {before && words.before !== undefined && (
-        <BookWords halo x={px(x(fullStroke * 0.58))} y={inside(on(before, 0.58) + 26)}>
-          {words.before}
-        </BookWords>
-      )}
-      {wanted && (
-        <BookWords halo x={px(x(wanted.to) + 5)} y={plot.top + 17}>
-          {wanted.words}
-        </BookWords>
-      )}
-      {load && (
-        <Lettering halo x={px(x(fullStroke * 0.27))} y={px(y(load.low) + 17)} fontWeight={600}>
-          <Figure value={load.value} unit={load.unit} size={17} />
-          <tspan
-            dx={12}
-            fontSize={14.5}
-            fontWeight={400}
-            fill="var(--graphite)"
-            style={{ fontFamily: 'var(--book)', fontFeatureSettings: 'normal' }}
-          >
-            {load.words}
-          </tspan>
-        </Lettering>
-      )}
-    </>
-  )
-}
-
-function Grip({ frame, fullStroke, stroke, onStroke, step = 0.001, words, strokeMeasure }: Framed) {
-  const held = useRef(false)
-  const at = frame.x(stroke)
-  const bottom = frame.plot.top + frame.plot.height
-  if (!onStroke) return null
-  const moveTo = (event: PointerEvent<SVGElement>) => {
-    const svg = event.currentTarget.ownerSVGElement
-    if (!svg) return
-    const box = svg.getBoundingClientRect()
-    const scale = box.width === 0 ? 1 : svg.viewBox.baseVal.width / box.width
-    onStroke(strokeUnder(frame, (event.clientX - box.left) * scale, fullStroke, step))
-  }
-  const take = {
-    onPointerDown: (event: PointerEvent<SVGElement>) => {
-      held.current = true
-      event.currentTarget.setPointerCapture(event.pointerId)
-      moveTo(event)
-    },
-    onPointerMove: (event: PointerEvent<SVGElement>) => {
-      if (held.current) moveTo(event)
-    },
-    onPointerUp: () => {
-      held.current = false
-    },
-    onPointerCancel: () => {
-      held.current = false
-    },
-  }
-  const onKeyDown = (event: KeyboardEvent<SVGElement>) => {
-    const to = strokeByKey(event.key, stroke, fullStroke, step)
-    if (to === null) return
-    event.preventDefault()
-    onStroke(to)
-  }
-  return (
-    <>
-      {/* A tap anywhere on the paper brings the grip there; scrolling up and down stays with the page. */}
-      <rect
-        x={frame.plot.left}
-        y={frame.plot.top}
-        width={frame.plot.width}
-        height={frame.plot.height}
-        fill="transparent"
-        style={{ touchAction: 'pan-y', cursor: 'ew-resize' }}
-        {...take}
-      />
-      <g
-        role="slider"
-        tabIndex={0}
-        aria-label={words.grip}
-        aria-valuemin={0}
-        aria-valuemax={Number((fullStroke / strokeMeasure.size).toPrecision(6))}
-        aria-valuenow={Number((stroke / strokeMeasure.size).toPrecision(6))}
-        aria-valuetext={words.gripValue}
-        style={{ touchAction: 'none', cursor: 'ew-resize' }}
-        onKeyDown={onKeyDown}
-        {...take}
-      >
-        <rect x={px(at - 28)} y={bottom} width={56} height={56} fill="transparent" />
-        <path d={gripPath(at, bottom)} fill="var(--hand)" />
-        <path
-          d={`M${px(at - 4)} ${bottom + 21}v14M${px(at + 4)} ${bottom + 21}v14`}
-          stroke="var(--on-hand)"
-          strokeWidth={1.6}
-        />
-      </g>
-    </>
   )
 }

@@ -1,8 +1,9 @@
 /** Balloons over a spring leg: each ties a row of the page to a part of the drawing. */
 import type { ForkParameters } from '@legwork/drawing'
+import { inARow } from '../charts/in-a-row.ts'
 import { px } from '../charts/number-text.ts'
 import { useOwnWidth } from '../charts/use-own-width.ts'
-import { type BalloonPart, balloonAnchors, inARow } from './balloon-places.ts'
+import { type BalloonPart, balloonAnchors } from './balloon-places.ts'
 
 export interface Balloon {
   /** A letter of a row, or the number of a step. */

@@ -3,7 +3,8 @@ import { type ForkTable, forkAt, forkTableOf } from '@legwork/drawing'
 import { prepareSpring, type Sag, springCurve } from '@legwork/engine'
 import { type Sheet, say } from '@legwork/trade'
 import { type ReactNode, useMemo, useState } from 'react'
-import { ForceStroke } from '../../charts/force-stroke.tsx'
+import { besidePaper, ForceStroke } from '../../charts/force-stroke.tsx'
+import type { ForceReading } from '../../charts/force-stroke-props.ts'
 import { ForceStrokeTable } from '../../charts/force-stroke-table.tsx'
 import { useOwnWidth } from '../../charts/use-own-width.ts'
 import { strokeAxisOf } from '../../cutaway/fork-cutaway.tsx'
@@ -16,17 +17,17 @@ const newton = (value: number) => String(Math.round(value))
 const strokeMeasure = { size: 0.001, unit: 'mm', format: newton }
 const forceMeasure = { size: 1, unit: 'N', format: newton }
 
-/** Under the drawing, so far right that the stroke axis is the stanchion's; alone on a narrow page. */
+/** Under the drawing, so far right that the stroke axis is the stanchion's; on a narrow page on its own. */
 function chartPlace(table: ForkTable | null, width: number) {
-  if (!table || width < 800) return { width: Math.min(width, 520) }
+  if (!table || width < 800) return { width: width < 560 ? width : Math.round(width * 0.58), height: 348 }
   const axis = strokeAxisOf(table)
-  const [left, height] = [14, 292]
+  const [{ left }, height] = [besidePaper, width > 1000 ? 336 : 296]
   return {
     width: Math.round(width * (1 - axis.from) + left),
     height,
     plot: { left, width: width * (axis.to - axis.from), top: 14, height: height - 70 },
-    // Over the drawing's own acts, up to the ring.
-    joinUpTo: -72,
+    // Up to the ring.
+    joinUpTo: -14,
   }
 }
 
@@ -42,6 +43,10 @@ interface SetUpChartProps {
   now: Standing
   /** The setting that a what-if is held against. */
   before: Standing | null
+  /** As it left the last time; null where it was not here before. */
+  lastVisit: Standing | null
+  /** Read off this fork today. */
+  readings: readonly ForceReading[]
   load: { force: number; doubt: number }
   sag: Sag
   /** Share of the stroke. */
@@ -53,7 +58,8 @@ interface SetUpChartProps {
   children: ReactNode
 }
 
-export function SetUpChart({ sheet, now, before, load, sag, wanted, acts, bar, children }: SetUpChartProps) {
+export function SetUpChart(props: SetUpChartProps) {
+  const { sheet, now, before, lastVisit, readings, load, sag, wanted, acts, bar, children } = props
   const [place, width] = useOwnWidth(876)
   const [stroke, onStroke] = useState(sag.stroke)
   const text = useShownText()
@@ -63,6 +69,7 @@ export function SetUpChart({ sheet, now, before, load, sag, wanted, acts, bar, c
   const prepared = useMemo(() => prepareSpring(spring, now.pressure, { ambient: now.ambient }), [spring, now])
   const { slow, fast } = useMemo(() => curvesOf(now, sag.stroke), [now, sag.stroke])
   const beforeSlow = useMemo(() => (before ? curvesOf(before, 0).slow : null), [before])
+  const lastSlow = useMemo(() => (lastVisit ? curvesOf(lastVisit, 0).slow : null), [lastVisit])
   const where = useMemo(() => chartPlace(table, width), [table, width])
   const here = Math.min(stroke, prepared.fullStroke)
   const fork = table && forkAt(table, prepared, here)
@@ -77,16 +84,19 @@ export function SetUpChart({ sheet, now, before, load, sag, wanted, acts, bar, c
             onStroke={onStroke}
             rule={false}
             acts={acts}
-            tables={() => <ForceStrokeTable slow={slow} fast={fast} before={beforeSlow} />}
+            tables={() => (
+              <ForceStrokeTable slow={slow} fast={fast} before={beforeSlow} lastVisit={lastSlow} readings={readings} />
+            )}
           />
         )}
-        {children}
         <ForceStroke
           {...where}
           fullStroke={travel}
           slow={slow}
           fast={fast}
           {...(beforeSlow ? { before: beforeSlow } : {})}
+          {...(lastSlow ? { lastVisit: lastSlow } : {})}
+          readings={readings}
           load={{
             force: load.force,
             low: load.force - load.doubt,
@@ -111,10 +121,12 @@ export function SetUpChart({ sheet, now, before, load, sag, wanted, acts, bar, c
             slow: say('set-up.slow'),
             fast: say('set-up.fast'),
             before: say('set-up.what-if.before'),
+            lastVisit: say('set-up.last-visit'),
             grip: say('set-up.control.stroke'),
             gripValue: `${text(here, 'm')}, ${text(prepared.force(here), 'N')}`,
           }}
         />
+        {children}
       </div>
       {bar({ stroke: here, fullStroke: prepared.fullStroke, onStroke })}
     </>

@@ -9,8 +9,10 @@ import { WorkedOut } from '../../figures/workings.tsx'
 import { useMeasures } from '../../figures/world.tsx'
 import { Button, LinkButton } from '../../ui/button.tsx'
 import { ByWhom } from './by-whom.tsx'
+import { sagReadings } from './chart-readings.ts'
 import { chapterHref } from './job-address.ts'
 import { useJobView, useWriting } from './job-view.tsx'
+import { standingThen } from './last-visit.ts'
 import { useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
 import { PressureStep, Spacers, StrokeStep, WhatIfBar } from './set-up-bar.tsx'
@@ -22,6 +24,7 @@ import { WhatIfTable } from './set-up-what-if.tsx'
 import { WhereFrom } from './set-up-where-from.tsx'
 import { pressureWorkings } from './set-up-workings.tsx'
 import { bushingFriction, loadDoubt, type StartInputs, type StartPressure, startPressure } from './start-pressure.ts'
+import { useLastVisit } from './use-last-visit.ts'
 import { bench, outcomeOf, sagOf, standing, type WhatIf } from './what-if.ts'
 
 export interface StartProps {
@@ -125,6 +128,9 @@ function Stage({ inputs, chosen, onChosen, onSag, onSpacers, worked }: StartProp
     [before, after, worked.load],
   )
   const wanted = useMemo(() => targetSag(sheet), [sheet])
+  const last = useLastVisit()
+  const then = useMemo(() => last && standingThen(sheet, last), [sheet, last])
+  const readings = useMemo(() => sagReadings(state.sag, worked.load), [state.sag, worked.load])
   const load = useMemo(() => ({ force: worked.load, doubt: loadDoubt(inputs) }), [worked.load, inputs])
   const maximum = sheet.maxPressure
   const body: EntryBodies['set-up-worked-out'] = {
@@ -161,6 +167,8 @@ function Stage({ inputs, chosen, onChosen, onSag, onSpacers, worked }: StartProp
         sheet={sheet}
         now={after ?? before}
         before={after && before}
+        lastVisit={then}
+        readings={readings}
         load={load}
         sag={sagThen ?? sag}
         wanted={wanted}

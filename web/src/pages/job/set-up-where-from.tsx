@@ -62,9 +62,18 @@ export function WhereFrom({ inputs, worked }: { inputs: StartInputs; worked: Sta
   const spring = airSpringOf(sheet, spacers)
   const posture = rider?.posture ?? null
   return (
-    <SideHead place="above" title={say('set-up.where-from', { pressure: text(worked.pressure, 'Pa') })}>
+    <SideHead
+      place="above"
+      className="where-from"
+      title={say('set-up.where-from', { pressure: text(worked.pressure, 'Pa') })}
+    >
       <p className="formula" translate="no">
-        F = (p⁺ − p<sub>a</sub>)·A⁺ − (p⁻ − p<sub>a</sub>)·A⁻ + Σ (p<sub>L</sub> − p<sub>a</sub>)·A<sub>L</sub>
+        <span>
+          F = (p⁺ − p<sub>a</sub>)·A⁺ − (p⁻ − p<sub>a</sub>)·A⁻
+        </span>{' '}
+        <span>
+          + Σ (p<sub>L</sub> − p<sub>a</sub>)·A<sub>L</sub>
+        </span>
       </p>
       {riderRows(inputs, posture).map((row, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: inputs of one sum keep their places

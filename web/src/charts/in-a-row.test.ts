@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { inARow } from './balloon-places.ts'
+import { inARow } from './in-a-row.ts'
 
 // By hand.
 it.each([
@@ -16,6 +16,6 @@ it.each([
     [240, 270, 300],
   ],
   [[], []],
-] as const)('balloons at %j stand at %j', (wanted, expected) => {
+] as const)('wanted at %j, they stand at %j', (wanted, expected) => {
   expect(inARow(wanted, 30, 300)).toEqual(expected)
 })
