@@ -1,36 +1,15 @@
-import { say } from '@legwork/trade'
-import type { ReactNode } from 'react'
-import { Dialog as AriaDialog, Heading, Modal, ModalOverlay } from 'react-aria-components'
-import { Button } from './button.tsx'
-import './dialog.css'
+import { lazy, Suspense } from 'react'
+import type { DialogProps } from './dialog-leaf.tsx'
 
-interface DialogProps {
-  title: ReactNode
-  isOpen: boolean
-  onClose: () => void
-  children: ReactNode
-  /** The acts beside 'Close'. */
-  actions?: ReactNode
-  /** As wide as the page, for a picture. */
-  wide?: boolean
-}
+// Most pages are never asked for a leaf, so none waits for what it takes to draw one.
+const Leaf = lazy(() => import('./dialog-leaf.tsx').then(({ DialogLeaf }) => ({ default: DialogLeaf })))
 
 /** A leaf laid over the page; Escape, the ground around it and 'Close' put it away. */
-export function Dialog({ title, isOpen, onClose, children, actions, wide = false }: DialogProps) {
+export function Dialog(props: DialogProps) {
+  if (!props.isOpen) return null
   return (
-    <ModalOverlay className="dialog-ground" isOpen={isOpen} onOpenChange={(open) => !open && onClose()} isDismissable>
-      <Modal className={wide ? 'dialog wide' : 'dialog'}>
-        <AriaDialog>
-          <Heading slot="title">{title}</Heading>
-          <div className="inside">{children}</div>
-          <div className="actions">
-            <Button kind="second" onPress={onClose}>
-              {say('act.close')}
-            </Button>
-            {actions}
-          </div>
-        </AriaDialog>
-      </Modal>
-    </ModalOverlay>
+    <Suspense>
+      <Leaf {...props} />
+    </Suspense>
   )
 }
