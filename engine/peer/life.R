@@ -8,10 +8,11 @@ for (set in unique(all$set)) {
   fit <- survreg(Surv(hours, failed) ~ 1, data = lives, dist = "weibull", control = control)
   # Of the location ln(scale) and of ln(1/shape).
   v <- fit$var
-  tenth <- predict(fit, newdata = lives[1, ], type = "uquantile", p = 0.1, se.fit = TRUE)
+  by <- predict(fit, newdata = lives[1, ], type = "uquantile", p = c(0.1, 0.5, 0.9), se.fit = TRUE)
   shape <- 1 / fit$scale
   scale <- exp(unname(coef(fit)))
-  say("fit", set, shape, scale, fit$loglik[1], v[1, 1], v[2, 2], v[1, 2], tenth$fit, tenth$se.fit)
+  say("fit", set, shape, scale, fit$loglik[1], v[1, 1], v[2, 2], v[1, 2])
+  for (i in 1:3) say("failed", set, c(0.1, 0.5, 0.9)[i], by$fit[i], by$se.fit[i])
   km <- survfit(Surv(hours, failed) ~ 1, data = lives, conf.type = "log-log", conf.int = 0.9)
   for (i in which(km$n.event > 0)) say("survival", set, km$time[i], km$surv[i], km$lower[i], km$upper[i])
   if (shape > 1.2) {

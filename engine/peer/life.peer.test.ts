@@ -6,7 +6,7 @@ import { spawnSync } from 'node:child_process'
 import { join } from 'node:path'
 import { type Life, life, seededDraws } from '@legwork/engine'
 import { ageReplacement } from '@legwork/engine/life/age-replacement.ts'
-import { weibull } from '@legwork/engine/life/weibull.ts'
+import { failedBy, weibull } from '@legwork/engine/life/weibull.ts'
 import { describe, expect, it } from 'vitest'
 
 const chance = seededDraws(1985)
@@ -27,6 +27,8 @@ function lives(): Life[] {
   return drawn.filter(({ failed }) => failed).length >= 2 ? drawn : lives()
 }
 const sets = Array.from({ length: 80 }, lives)
+/** Of the normal distribution, 5 % beyond. */
+const z90 = 1.6448536269514722
 
 const asked = spawnSync('Rscript', ['--vanilla', join(import.meta.dirname, 'life.R')], {
   input: `set,hours,failed\n${sets.flatMap((set, at) => set.map(({ hours, failed }) => `${at},${hours},${Number(failed)}`)).join('\n')}\n`,
@@ -49,11 +51,10 @@ function near(ours: number | null | undefined, theirs: number | undefined, toler
 }
 
 describe.skipIf(lacking !== '' && process.env.CI !== 'true')(`lives against R's survival ${lacking}`, () => {
-  it('Weibull: shape, scale, log likelihood, covariance, B10 with its band', () => {
+  it('Weibull: shape, scale, log likelihood, covariance; 10, 50 and 90 % failed by when, with bands', () => {
     expect(lacking).toBe('')
     sets.forEach((set, at) => {
-      const [shape, scale, logLikelihood, location = 0, spread = 0, both = 0, tenth = 0, tenthDoubt = 0] =
-        rowsOf('fit', at)[0] ?? []
+      const [shape, scale, logLikelihood, location = 0, spread = 0, both = 0] = rowsOf('fit', at)[0] ?? []
       const fit = weibull(set)
       near(fit?.shape, shape, 1e-6, `shape ${at}`)
       near(fit?.scale, scale, 1e-6, `scale ${at}`)
@@ -62,11 +63,18 @@ describe.skipIf(lacking !== '' && process.env.CI !== 'true')(`lives against R's 
       const sigma = 1 / (shape ?? Number.NaN)
       near(fit?.covariance.spread, spread * sigma ** 2, 1e-5, `variance of 1/shape ${at}`)
       near(fit?.covariance.both, both * sigma, 1e-5, `covariance ${at}`)
+      const quantiles = rowsOf('failed', at)
+      expect(quantiles).toHaveLength(3)
+      for (const [share = 0, log = 0, doubt = 0] of quantiles) {
+        const ours = fit && failedBy(fit, share)
+        near(ours?.hours, Math.exp(log), 1e-6, `${share} failed by, ${at}`)
+        near(ours?.low, Math.exp(log - z90 * doubt), 1e-5, `${share} failed from, ${at}`)
+        near(ours?.high, Math.exp(log + z90 * doubt), 1e-5, `${share} failed to, ${at}`)
+      }
       const { b10, bands, enough } = life({ lives: set })
-      if (!enough) return
-      near(b10, Math.exp(tenth), 1e-6, `B10 ${at}`)
-      near(bands.b10?.[0], Math.exp(tenth - 1.6448536269514722 * tenthDoubt), 1e-5, `B10 from ${at}`)
-      near(bands.b10?.[1], Math.exp(tenth + 1.6448536269514722 * tenthDoubt), 1e-5, `B10 to ${at}`)
+      if (!enough || !fit) return
+      const tenth = failedBy(fit, 0.1)
+      expect([b10, bands.b10]).toEqual([tenth.hours, [tenth.low, tenth.high]])
     })
   })
 

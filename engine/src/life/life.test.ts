@@ -3,7 +3,7 @@ import { ageReplacement } from './age-replacement.ts'
 import { kaplanMeier } from './kaplan-meier.ts'
 import { life } from './life.ts'
 import type { Life } from './lives.ts'
-import { weibull } from './weibull.ts'
+import { failedBy, weibull } from './weibull.ts'
 
 /** `9 13 13+`: a plus ran on. */
 const read = (text: string): Life[] =>
@@ -53,6 +53,25 @@ describe('shock absorbers, O’Connor 1985, in Meeker & Escobar 1998, table C.2:
     expect(seen.shape).toBeCloseTo(3.160470315, 8)
     expect(seen.b10).toBeCloseTo(13_600.03, 2)
   })
+  // By hand: at 63.2 % failed ln(−ln(1 − p)) is 0, so that point and band are the scale's own.
+  it('the fit’s own band: the scale’s at 63.2 %, B10’s at 10 %', () => {
+    const fit = weibull(lives)
+    if (!fit) throw new Error('11 failures have a fit')
+    const { scale, bands, b10 } = life({ lives })
+    const there = failedBy(fit, 1 - Math.exp(-1))
+    expect(there.hours).toBeCloseTo(scale ?? 0, 6)
+    expect([there.low, there.high].map(Math.round)).toEqual(bands.scale?.map(Math.round))
+    expect(failedBy(fit, 0.1)).toEqual({ hours: b10, low: bands.b10?.[0], high: bands.b10?.[1] })
+  })
+  // Standard errors printed by survfit: 0.0260 at 6,700 km, 0.1511 at 27,490 km. Our band stands on them: S^e^(±1.645·u/(S·ln S)).
+  it.each([
+    [6700, 0.9737, 0.026],
+    [27_490, 0.2874, 0.1511],
+  ])('band at %d km from the printed standard error', (hours, survival, error) => {
+    const wide = (1.6449 * error) / (survival * Math.log(survival))
+    expect(Math.abs((row(lives, hours)?.high ?? 0) - survival ** Math.exp(wide))).toBeLessThan(5e-4)
+    expect(Math.abs((row(lives, hours)?.low ?? 0) - survival ** Math.exp(-wide))).toBeLessThan(5e-4)
+  })
   it.each([
     [6700, 0.9737],
     [9120, 0.945],
@@ -92,6 +111,16 @@ describe('Kaplan–Meier of acute myelogenous leukemia, Miller 1997 (R survival,
     [not, 45, 0, 4],
   ])('%#: at %d.. %f', (lives, hours, printed, digits) => {
     expect(row(lives, hours)?.survival).toBeCloseTo(printed, digits)
+  })
+  // Standard errors as printed: .0867 at 9, .1163 at 13, .1535 at 48 weeks; the band as above.
+  it.each([
+    [9, 0.909, 0.0867],
+    [13, 0.818, 0.1163],
+    [48, 0.184, 0.1535],
+  ])('band at %d weeks from the printed standard error', (hours, survival, error) => {
+    const wide = (1.6449 * error) / (survival * Math.log(survival))
+    expect(Math.abs((row(maintained, hours)?.high ?? 0) - survival ** Math.exp(wide))).toBeLessThan(3e-3)
+    expect(Math.abs((row(maintained, hours)?.low ?? 0) - survival ** Math.exp(-wide))).toBeLessThan(3e-3)
   })
   it('log-log bands of 90 % at 9, 31 and 48 weeks (R survival 3.5-3, conf.type = "log-log")', () => {
     const at = (hours: number) => [row(maintained, hours)?.low, row(maintained, hours)?.high]

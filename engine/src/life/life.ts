@@ -2,7 +2,7 @@ import { refuse, stopAt } from '../refusal/found.ts'
 import { ageReplacement, costWithin } from './age-replacement.ts'
 import { kaplanMeier, type Survival } from './kaplan-meier.ts'
 import { type Life, livesWithin, z90 } from './lives.ts'
-import { weibull } from './weibull.ts'
+import { failedBy, weibull } from './weibull.ts'
 
 export interface LifeQuestion {
   readonly lives: readonly Life[]
@@ -36,8 +36,6 @@ export interface LifeAnswer {
 
 /** A shop's few lives prove little: below so many failures there is the curve and no forecast. */
 const failuresNeeded = 5
-/** ln(−ln 0.9). */
-const tenth = Math.log(-Math.log(0.9))
 
 function band(logValue: number, variance: number): [number, number] {
   const half = z90 * Math.sqrt(variance)
@@ -75,13 +73,11 @@ export function life(question: LifeQuestion): LifeAnswer {
     return { ...none, bands, enough: false, curve }
   }
   const { shape, scale, logLikelihood, covariance } = fit
-  const location = Math.log(scale)
-  const b10 = location + tenth / shape
-  const b10Variance = covariance.location + tenth * tenth * covariance.spread + 2 * tenth * covariance.both
-  const bands = {
+  const tenth = enough ? failedBy(fit, 0.1) : null
+  const bands: LifeBands = {
     shape: band(Math.log(shape), covariance.spread * shape * shape),
-    scale: band(location, covariance.location),
-    b10: enough ? band(b10, b10Variance) : null,
+    scale: band(Math.log(scale), covariance.location),
+    b10: tenth && [tenth.low, tenth.high],
   }
   const best =
     enough && plannedCost !== undefined && failureCost !== undefined
@@ -92,7 +88,7 @@ export function life(question: LifeQuestion): LifeAnswer {
     scale,
     bands,
     logLikelihood,
-    b10: enough ? Math.exp(b10) : null,
+    b10: tenth?.hours ?? null,
     bestInterval: best?.interval ?? null,
     enough,
     curve,

@@ -1,5 +1,5 @@
 import { brent } from '../numerics/brent.ts'
-import { type Life, stopAtLives } from './lives.ts'
+import { type Life, stopAtLives, z90 } from './lives.ts'
 
 export interface Weibull {
   /** β: under 1 early failures, 1 by chance, over 1 wear. */
@@ -67,4 +67,28 @@ export function weibull(lives: readonly Life[]): Weibull | null {
   const size = shape * shape * (failures * (failures + sumZ2) - sumZ * sumZ)
   const covariance = { location: (failures + sumZ2) / size, spread: failures / size, both: -sumZ / size }
   return { shape, scale, logLikelihood, covariance }
+}
+
+/** By when a share has failed [h], with its 90 % band. */
+export interface FailedBy {
+  readonly hours: number
+  readonly low: number
+  readonly high: number
+}
+
+/**
+ * Hours by which a share has failed: t = η·(−ln(1 − share))^(1/β), band exp(ln t ± 1.645·u(ln t)), u from the covariance.
+ *
+ * @param fit    of `weibull`
+ * @param share  over 0 and under 1
+ * @returns hours, low, high [h]
+ * @source W. Q. Meeker, L. A. Escobar, Statistical Methods for Reliability Data (1998), chapter 8
+ * @example failedBy({ shape: 2, scale: 100, logLikelihood: 0, covariance: { location: 0.01, spread: 0.01, both: 0 } }, 0.1).hours // 32.459
+ */
+export function failedBy({ shape, scale, covariance }: Weibull, share: number): FailedBy {
+  const z = Math.log(-Math.log1p(-share))
+  const location = Math.log(scale) + z / shape
+  const variance = covariance.location + z * z * covariance.spread + 2 * z * covariance.both
+  const half = z90 * Math.sqrt(variance)
+  return { hours: Math.exp(location), low: Math.exp(location - half), high: Math.exp(location + half) }
 }
