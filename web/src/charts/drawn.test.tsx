@@ -24,8 +24,8 @@ const chart = (
     slow={slow}
     fast={slow.slice(1).map(({ stroke, force }) => ({ stroke, force: (force ?? 0) * (1 + stroke) }))}
     readings={[
-      { stroke: 0.05, force: 540, way: 'pressing' },
-      { stroke: 0.05, force: 480, way: 'releasing' },
+      { stroke: 0.05, force: 540, way: 'pressing', when: 'today' },
+      { stroke: 0.05, force: 480, way: 'releasing', when: 'last visit' },
     ]}
     lastVisit={slow.map(({ stroke, force }) => ({ stroke, force: (force ?? 0) * 0.97 }))}
     load={{ force: 351, low: 322, high: 380, value: '351', unit: 'N', words: 'load' }}

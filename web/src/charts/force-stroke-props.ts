@@ -5,6 +5,8 @@ export interface ForceReading {
   readonly stroke: number
   readonly force: number
   readonly way: 'pressing' | 'releasing'
+  /** The last visit's are printed, today's are written. */
+  readonly when: 'today' | 'last visit'
 }
 
 export interface ForceStrokeProps {

@@ -60,16 +60,18 @@ function Readings({ readings }: { readings: readonly ForceReading[] }) {
         <tr>
           <th scope="col">{say('set-up.chart.stroke')}</th>
           <th scope="col">{say('set-up.chart.way')}</th>
+          <th scope="col">{say('set-up.chart.when')}</th>
           <th scope="col">{say('cutaway.force')}</th>
         </tr>
       </thead>
       <tbody>
-        {readings.map(({ stroke, force, way }) => (
-          <tr key={`${way}${stroke}`}>
+        {readings.map(({ stroke, force, way, when }) => (
+          <tr key={`${when}${way}${stroke}`}>
             <th scope="row">
               <QuantityText value={stroke} kind="length" digits={1} />
             </th>
             <td>{say(`set-up.chart.${way}`)}</td>
+            <td>{when === 'today' ? say('set-up.chart.today') : say('set-up.last-visit')}</td>
             <Force value={force} />
           </tr>
         ))}

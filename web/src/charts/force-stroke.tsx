@@ -114,15 +114,15 @@ export function ForceStroke(props: ForceStrokeProps) {
       {props.sag && load && <SagBand frame={frame} sag={props.sag} force={load.force} />}
       {props.readings?.map((point) => (
         <path
-          key={`${point.way}${point.stroke}`}
+          key={`${point.when}${point.way}${point.stroke}`}
           d={
             point.way === 'pressing'
               ? `M${px(x(point.stroke) - 4)} ${px(y(point.force))}a4 4 0 1 0 8 0a4 4 0 1 0 -8 0z`
               : `M${px(x(point.stroke))} ${px(y(point.force) - 5)}l5 9h-10z`
           }
           fill="var(--paper)"
-          stroke="var(--hand)"
-          strokeWidth={1.8}
+          stroke={point.when === 'today' ? 'var(--hand)' : 'var(--graphite)'}
+          strokeWidth={point.when === 'today' ? 1.8 : 1.2}
         />
       ))}
       <LineWords frame={frame} {...props} />

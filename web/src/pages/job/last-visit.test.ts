@@ -21,6 +21,7 @@ const job = (stream: `job:${string}`, at: string | null, left: number | null) =>
     // Only when it was handed over is looked at.
     handedOver: at === null ? null : ({ at } as NonNullable<JobState['handedOver']>),
     setting: left === null ? null : setting(left),
+    measured: [],
   },
 })
 
@@ -44,7 +45,7 @@ describe('the last visit', () => {
     const unit = demoUnits.find((one) => one.key === 'U01')
     if (!unit) throw new Error('no demo unit U01')
     const sheet = demoSheet(unit, 'sheet')
-    const then = standingThen(sheet, { at: '', setting: setting(80 * psi, 273.15) })
+    const then = standingThen(sheet, { at: '', setting: setting(80 * psi, 273.15), measured: [] })
     expect(then.pressure / psi).toBeCloseTo(86.93, 2)
     expect(then.spring.spacers).toBe(1)
   })

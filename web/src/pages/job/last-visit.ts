@@ -7,6 +7,7 @@ export interface LastVisit {
   /** When it was handed over, ISO 8601. */
   at: string
   setting: NonNullable<JobState['setting']>
+  measured: JobState['measured']
 }
 
 /**
@@ -15,13 +16,15 @@ export interface LastVisit {
  * @returns null where none of the jobs that are here was
  */
 export function lastVisitOf(
-  jobs: readonly { stream: Stream; state: Pick<JobState, 'handedOver' | 'setting'> }[],
+  jobs: readonly { stream: Stream; state: Pick<JobState, 'handedOver' | 'setting' | 'measured'> }[],
   stream: Stream,
 ): LastVisit | null {
   return jobs
     .filter((job) => job.stream !== stream)
     .flatMap(({ state }): LastVisit[] =>
-      state.handedOver && state.setting ? [{ at: state.handedOver.at, setting: state.setting }] : [],
+      state.handedOver && state.setting
+        ? [{ at: state.handedOver.at, setting: state.setting, measured: state.measured }]
+        : [],
     )
     .reduce<LastVisit | null>((newest, one) => (newest === null || one.at > newest.at ? one : newest), null)
 }

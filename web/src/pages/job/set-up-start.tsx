@@ -9,7 +9,7 @@ import { WorkedOut } from '../../figures/workings.tsx'
 import { useMeasures } from '../../figures/world.tsx'
 import { Button, LinkButton } from '../../ui/button.tsx'
 import { ByWhom } from './by-whom.tsx'
-import { sagReadings } from './chart-readings.ts'
+import { pressReadings, sagReadings } from './chart-readings.ts'
 import { chapterHref } from './job-address.ts'
 import { useJobView, useWriting } from './job-view.tsx'
 import { standingThen } from './last-visit.ts'
@@ -130,7 +130,14 @@ function Stage({ inputs, chosen, onChosen, onSag, onSpacers, worked }: StartProp
   const wanted = useMemo(() => targetSag(sheet), [sheet])
   const last = useLastVisit()
   const then = useMemo(() => last && standingThen(sheet, last), [sheet, last])
-  const readings = useMemo(() => sagReadings(state.sag, worked.load), [state.sag, worked.load])
+  const readings = useMemo(
+    () => [
+      ...pressReadings(last?.measured ?? [], last?.setting.pressure ?? 0, 'last visit'),
+      ...pressReadings(state.measured, pressure, 'today'),
+      ...sagReadings(state.sag, worked.load),
+    ],
+    [last, state.measured, state.sag, pressure, worked.load],
+  )
   const load = useMemo(() => ({ force: worked.load, doubt: loadDoubt(inputs) }), [worked.load, inputs])
   const maximum = sheet.maxPressure
   const body: EntryBodies['set-up-worked-out'] = {
