@@ -1,5 +1,6 @@
 /** What a press finds where the sheet itself is only about right: the smallest fault named in 9 of 10 forks. */
-import { type HypothesisName, pressTest, quantile } from '@legwork/engine'
+import { type HypothesisName, pressTest } from '@legwork/engine'
+import { quantile } from '@legwork/engine/numerics/quantile.ts'
 import { standing, truths } from './press-cells.ts'
 import { realSheet, session, type Truth, testFork } from './press-forks.ts'
 
