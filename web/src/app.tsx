@@ -16,7 +16,8 @@ import { StartPage } from './pages/start.tsx'
  */
 const job = () => import('./pages/job/index.ts')
 const calculations = () => import('./pages/calculations/index.ts')
-const units = () => import('./pages/units.tsx')
+const units = () => import('./pages/units/index.ts')
+const riders = () => import('./pages/riders/index.ts')
 const sheets = () => import('./pages/sheets/index.ts')
 const instruments = () => import('./pages/instruments/index.ts')
 const JobPage = lazy(() => job().then((part) => ({ default: part.JobPage })))
@@ -31,7 +32,8 @@ const ReadInPage = lazy(() => sheets().then((part) => ({ default: part.ReadInPag
 const InstrumentsPage = lazy(() => instruments().then((part) => ({ default: part.InstrumentsPage })))
 const InstrumentPage = lazy(() => instruments().then((part) => ({ default: part.InstrumentPage })))
 const NewInstrumentPage = lazy(() => instruments().then((part) => ({ default: part.NewInstrumentPage })))
-const RidersPage = lazy(() => import('./pages/riders.tsx').then((part) => ({ default: part.RidersPage })))
+const RidersPage = lazy(() => riders().then((part) => ({ default: part.RidersPage })))
+const RiderPage = lazy(() => riders().then((part) => ({ default: part.RiderPage })))
 const SearchPage = lazy(() => import('./pages/search.tsx').then((part) => ({ default: part.SearchPage })))
 const HandsPage = lazy(() => import('./pages/hands.tsx').then((part) => ({ default: part.HandsPage })))
 const StationPage = lazy(() => import('./pages/station-page.tsx').then((part) => ({ default: part.StationPage })))
@@ -63,6 +65,7 @@ function Pages() {
         <Route path="/units" component={UnitsPage} />
         <Route path="/units/:id">{({ id }) => <UnitPage id={id} />}</Route>
         <Route path="/riders" component={RidersPage} />
+        <Route path="/riders/:id">{({ id }) => <RiderPage id={id} />}</Route>
         <Route path="/sheets" component={SheetsPage} />
         <Route path="/sheets/read-in" component={ReadInPage} />
         <Route path="/sheets/:id">{({ id }) => <SheetPage id={id} />}</Route>

@@ -118,6 +118,7 @@ export async function buildDemo(client: Client, now: Date): Promise<Id> {
       rider,
       bike,
       sheet,
+      revision: sheetLine.revision,
       pump: instruments.pump,
       spacers: sheetLine.spacers?.value ?? 0,
     })

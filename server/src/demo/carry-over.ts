@@ -10,6 +10,8 @@ export interface DemoPlaces {
   pump: Id
   spacers: number
   sheet: Id
+  /** Of the sheet. */
+  revision: string
 }
 
 /** Writes the job's entries at the times of the story; gives the job's stream. */
@@ -41,6 +43,12 @@ export function carryOver(hand: DemoStation, job: DemoJob, places: DemoPlaces, t
     now,
   )
   for (const sign of job.signs) write(stream, 'sign-noted', { sign, state: 'present', by: 'said' }, next(1), now)
+  if (job.services) {
+    // The paper book has what was agreed, not its single steps.
+    const sheet = { id: places.sheet, revision: places.revision }
+    const agreed = { services: [...job.services], sheet, steps: [], declined: [] }
+    write(stream, 'plan-agreed', { ...agreed, answer: 'yes', answeredBy: 'rider' }, next(2), now)
+  }
   for (const measured of job.measured) {
     const reading: Reading = {
       value: measured.value,

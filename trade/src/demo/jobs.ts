@@ -3,6 +3,7 @@
  * behind the pressures are the engine's. Days are days of May in the story's own calendar.
  */
 import type { WaitsFor } from '../journal/entry.ts'
+import type { ServiceId } from '../procedures/procedures.ts'
 
 export interface DemoMeasure {
   what: string
@@ -24,6 +25,8 @@ export interface DemoJob {
   /** Gauge [Pa]; null where no pressure was set. */
   pressure: number | null
   minutes: { quoted: number; actual: number }
+  /** What of it was a service by its procedure; left out where it was none. */
+  services?: readonly ServiceId[]
   ends: 'handed-over' | 'stopped' | { waits: WaitsFor }
 }
 
@@ -65,6 +68,7 @@ export const demoJobs: readonly DemoJob[] = [
     done: 'Bath oil and wipers; after 24 h the pump should show 86 psi on attaching and showed 86.',
     pressure: 88 * psi,
     minutes: { quoted: 60, actual: 58 },
+    services: ['lower-legs'],
     ends: 'handed-over',
   },
   {
@@ -127,6 +131,7 @@ export const demoJobs: readonly DemoJob[] = [
     done: 'Air spring resealed; length not measured.',
     pressure: 83 * psi,
     minutes: { quoted: 100, actual: 115 },
+    services: ['air-spring'],
     ends: 'handed-over',
   },
   {
@@ -143,6 +148,7 @@ export const demoJobs: readonly DemoJob[] = [
     done: 'Filled by the sheet; next ride the ring stood at 138 on the same piece.',
     pressure: 71 * psi,
     minutes: { quoted: 60, actual: 50 },
+    services: ['lower-legs'],
     ends: 'handed-over',
   },
   {
@@ -189,6 +195,7 @@ export const demoJobs: readonly DemoJob[] = [
     done: 'Bath oil and wipers, clamp torques ticked.',
     pressure: 79 * psi,
     minutes: { quoted: 80, actual: 78 },
+    services: ['lower-legs'],
     ends: 'handed-over',
   },
   {
@@ -354,6 +361,7 @@ export const demoJobs: readonly DemoJob[] = [
     done: 'Rebuilt; friction 52 to 16 N; next at 40 h, mud.',
     pressure: 96 * psi,
     minutes: { quoted: 60, actual: 62 },
+    services: ['lower-legs'],
     ends: 'handed-over',
   },
   {

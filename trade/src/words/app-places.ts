@@ -72,6 +72,7 @@ export const appPlaceWords = {
   'bench.no-rider': 'unit alone',
 
   'units.empty': 'No units yet. The first one comes in by taking it in.',
+  'unit.no-rider': 'nobody named',
   'unit.jobs': 'Jobs',
   'unit.no-jobs': 'No job here yet.',
   'unit.sheet': 'Sheet',

@@ -2,6 +2,7 @@
 import type { appCalculationFieldWords } from './app-calculation-fields.ts'
 import type { appCalculationWords } from './app-calculations.ts'
 import type { appInstrumentWords } from './app-instruments.ts'
+import type { appLifeWords } from './app-life.ts'
 import type { faultTestWords } from './fault-tests.ts'
 import type { faultWords } from './faults.ts'
 
@@ -9,4 +10,5 @@ export type LaterWords = typeof faultWords &
   typeof faultTestWords &
   typeof appCalculationWords &
   typeof appCalculationFieldWords &
-  typeof appInstrumentWords
+  typeof appInstrumentWords &
+  typeof appLifeWords

@@ -29,6 +29,11 @@ export const sheetWords = {
   'generic.name.shock-air': 'Generic air shock, stroke {travel}',
   'generic.name.shock-coil': 'Generic coil shock, stroke {travel}',
 
+  'measure.pressure': 'Pressure',
+  'measure.pressure-attached': 'Pressure, pump put on',
+  'measure.oil-height': 'Oil, down from the edge',
+  'measure.sag': 'Sag',
+  'measure.ring': 'Where the ring stands',
   'measure.drained': 'Drained oil',
   'measure.clearance': 'Bushing clearance',
   'measure.friction': 'Friction, half the loop',

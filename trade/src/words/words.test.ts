@@ -4,6 +4,7 @@ import { procedureSteps } from '../procedures/procedures.ts'
 import { appCalculationFieldWords } from './app-calculation-fields.ts'
 import { appCalculationWords } from './app-calculations.ts'
 import { appInstrumentWords } from './app-instruments.ts'
+import { appLifeWords } from './app-life.ts'
 import { catalogue } from './catalogue.ts'
 import { faultTestWords } from './fault-tests.ts'
 import { faultWords } from './faults.ts'
@@ -16,6 +17,7 @@ const later: LaterWords = {
   ...appCalculationWords,
   ...appCalculationFieldWords,
   ...appInstrumentWords,
+  ...appLifeWords,
 }
 
 afterEach(() => {

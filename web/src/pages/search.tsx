@@ -9,7 +9,7 @@ import { ShopFrame } from './shop-frame.tsx'
 
 const hrefOf = ({ kind, id }: SearchHit): string => {
   if (kind === 'unit') return `/units/${id}`
-  if (kind === 'rider') return '/riders'
+  if (kind === 'rider') return `/riders/${id}`
   return `/jobs/${encodeURIComponent(id.startsWith('job:') ? id : `job:${id}`)}`
 }
 
