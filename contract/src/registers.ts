@@ -32,6 +32,7 @@ export const person = z.strictObject({
   measures,
 })
 
+const torque = sourced(z.number().min(0).max(100))
 const legSheet = z.strictObject({
   role: z.enum(['spring', 'damper', 'both']),
   fixing: z.enum(['hollow-bolt', 'nut-on-shaft', 'bolt-behind-knob', 'captive-bolt']).nullable(),
@@ -39,7 +40,7 @@ const legSheet = z.strictObject({
   bathOil: volume.nullable(),
   bathOilViscosity: sourced(z.number().min(0).max(0.01)).nullable(),
   washer: z.strictObject({ value: text, source }).nullable(),
-  footTorque: sourced(z.number().min(0).max(100)).nullable(),
+  footTorque: torque.nullable(),
 })
 const kind = z.enum(['fork-air', 'fork-coil', 'shock-air', 'shock-coil'])
 const named = { id, name: text, note: z.string().max(500).nullable(), putAway: z.literal(true).exactOptional() }
@@ -124,6 +125,14 @@ export const registerBodies: { [R in RegisterName]: z.ZodType<Registers[R]> } = 
         compression: sourced(z.number().min(0).max(100)).nullable(),
       }),
       legs: z.strictObject({ left: legSheet, right: legSheet }).nullable(),
+      torques: z
+        .strictObject({
+          axle: torque.nullable().exactOptional(),
+          caliper: torque.nullable().exactOptional(),
+          lowerClamp: torque.nullable().exactOptional(),
+          upperClamp: torque.nullable().exactOptional(),
+        })
+        .exactOptional(),
       limits: z.record(
         z.string(),
         z.strictObject({

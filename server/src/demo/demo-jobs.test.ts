@@ -73,15 +73,18 @@ describe.each(everyDatabase)('demo jobs through the API on $kind', { timeout: 60
 
   it('J10: 12 and 11 of 20 ml, heights equal, clamps torqued last, 79 psi, handed over', async () => {
     const job = await (await ApiJob.open(shop, 'U07')).planned()
-    await job.tick('clamps-noted', null, { reading: reading(0.5e-3, 'm') })
+    await job.tick('heights-noted', 'left', { reading: reading(0.012, 'm') })
+    await job.tick('heights-noted', 'right', { reading: reading(0.0125, 'm') })
     await job.workUntil('foot-off', 79 * psi)
     await job.tick('foot-off', 'left', { reading: ml(12) })
     await job.tick('foot-off', 'right', { reading: ml(11) })
-    await job.workUntil('clamps-torque', 79 * psi)
-    expect((await job.state()).next.step).toBe('clamps-torque')
-    const unmarked = await job.tick('clamps-torque', null, { wrenchSet: null })
+    await job.workUntil('heights-even', 79 * psi)
+    expect((await job.tick('heights-even', null, { reading: reading(0.5e-3, 'm') })).status).toBe('written')
+    await job.workUntil('upper-clamp-torque', 79 * psi)
+    expect((await job.state()).next.step).toBe('upper-clamp-torque')
+    const unmarked = await job.tick('upper-clamp-torque', null, { wrenchSet: null })
     expect(unmarked.errors[0]).toMatchObject({ code: 'gate.R21' })
-    expect((await job.tick('clamps-torque')).status).toBe('written')
+    expect((await job.tick('upper-clamp-torque')).status).toBe('written')
     expect(await drainedOf(job)).toEqual(['watch', 'watch']) // 60 % and 55 %
     await job.measure('short-of-length', reading(0, 'm'))
     await job.measure('leak-down-start', reading(79 * psi, 'Pa'), { after: 15 })
@@ -90,7 +93,7 @@ describe.each(everyDatabase)('demo jobs through the API on $kind', { timeout: 60
     await job.putBack()
     expect((await job.handOver()).status).toBe('written')
     const { steps, state } = await job.state()
-    expect(steps.find((step) => step.step === 'clamps-noted')?.done.once?.reading?.value).toBe(0.5e-3)
+    expect(steps.find((step) => step.step === 'heights-noted')?.done.right?.reading?.value).toBe(0.0125)
     expect(state).toBe('handed-over')
   })
 

@@ -59,10 +59,12 @@ export async function openDemoStation(client: Client, workshop: Id, owner: Id, n
         version: 1,
         seen: head,
       }
-      items.push({ is: 'entry', made: 'online', ...line, standing, body })
+      // One tablet that was on all day: it can tell how long something has rested.
+      const clock = { boot: station, reading: at.getTime() }
+      items.push({ is: 'entry', made: 'online', ...line, clock, standing, body })
       seen.set(stream, head + 1)
       // `kind` and `body` belong together by the signature; the union does not keep that.
-      return { ...line, workshop, station, standing, body, seq: null, receivedAt: null } as AnyEntry
+      return { ...line, clock, workshop, station, standing, body, seq: null, receivedAt: null } as AnyEntry
     },
     text(text) {
       const digest = createHash('sha256').update(text).digest('hex')

@@ -38,6 +38,12 @@ const springFields = [
   'preload',
 ] as const
 
+const torquesOf = ({ body }: DemoUnit, sourced: (value: number) => SourcedNumber): NonNullable<Sheet['torques']> => ({
+  axle: sourced(12),
+  caliper: sourced(8),
+  ...(body === 'dual-crown' ? { lowerClamp: sourced(7), upperClamp: sourced(6) } : {}),
+})
+
 /** One sheet for a demo unit, every value marked as a demonstration. */
 export function demoSheet(unit: DemoUnit, id: Id): Sheet {
   const source: Source = {
@@ -97,6 +103,7 @@ export function demoSheet(unit: DemoUnit, id: Id): Sheet {
     bushings: chassis ? { a: sourced(0.23), b: sourced(0.115) } : null,
     clicks: { rebound: sourced(unit.clicks.rebound), compression: optional(unit.clicks.compression) },
     legs: left && right ? { left, right } : null,
+    ...(chassis ? { torques: torquesOf(unit, sourced) } : {}),
     limits: chassis
       ? {
           clearance: { watch: 0.12e-3, fail: 0.2e-3, source },

@@ -34,7 +34,8 @@ export const unitFacts = {
   airShaft: ['in', 'out'],
   airSeals: ['old', 'new'],
   bore: ['as-was', 'inspected', 'greased'],
-  clamps: ['as-was', 'noted', 'torqued'],
+  /** Of a second crown: heights noted, found even after the rebuild, lower and then upper clamps torqued. */
+  clamps: ['as-was', 'noted', 'even', 'lower', 'torqued'],
   /** Whether anything on the spring's side was opened or emptied in this job. */
   springSide: ['untouched', 'worked-on'],
   travel: ['unmeasured', 'within', 'outside'],
@@ -50,6 +51,8 @@ export const legFacts = {
   foot: ['fast', 'out', 'torqued'],
   washer: ['old', 'new'],
   oil: ['old', 'drained', 'filled'],
+  /** Of the stanchion above the upper crown, before the strip. */
+  height: ['unknown', 'noted'],
 } as const satisfies Record<string, readonly [string, ...string[]]>
 
 export type UnitFact = keyof typeof unitFacts

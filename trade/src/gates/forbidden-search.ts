@@ -240,6 +240,7 @@ function factsAfter(node: Node, event: Happening, bench: Bench): Facts {
       return factsAfterStep(facts, event.step, event.leg, {
         washerNew: event.said,
         travelOff: event.reading === 'none' ? null : event.reading === 'good' ? 0 : 0.02,
+        read: event.reading === 'none' ? null : event.reading === 'good' ? 0 : 0.02,
       })
   }
 }

@@ -59,14 +59,21 @@ export function holds(facts: Facts, step: ProcedureStep, leg: Leg | null): boole
   return expanded(step.makes, leg).every(([name, value]) => all[name] === value)
 }
 
+/** Whether what was read is what the step asks for; `read` left out where nobody has read yet. */
+function isWithin({ makesWithin }: ProcedureStep, read: number | null | undefined): boolean {
+  return makesWithin === undefined || read === undefined || (read !== null && Math.abs(read) <= makesWithin + 1e-9)
+}
+
 /** Facts after a step; what its reading and its saying so add is in them. */
 export function factsAfterStep(
   facts: Facts,
   step: ProcedureStep,
   leg: Leg | null,
-  said: { washerNew: boolean; travelOff: number | null },
+  said: { washerNew: boolean; travelOff: number | null; read?: number | null },
 ): Facts {
-  let after = changed(step.spoils ? changed(facts, step.spoils, leg) : facts, step.makes, leg)
+  const spoiled = step.spoils ? changed(facts, step.spoils, leg) : facts
+  if (!isWithin(step, said.read)) return spoiled
+  let after = changed(spoiled, step.makes, leg)
   if ('washer.*' in step.makes && !said.washerNew) after = changed(after, { 'washer.*': legFacts.washer[0] }, leg)
   if (step.makes.travel)
     after = {
@@ -94,7 +101,8 @@ export function isComplete(progress: Progress, step: StepState): boolean {
   const ticked = step.legs ? step.legs.every((leg) => step.done[leg] !== null) : step.done.once !== null
   const proves = isStepId(step.step) && procedureSteps[step.step].makes.travel !== undefined
   const passed = progress.facts.travel === 'within' || progress.waivers.some((waiver) => waiver.gate === 'R26')
-  return ticked && (!proves || passed)
+  const read = isStepId(step.step) ? isWithin(procedureSteps[step.step], step.done.once?.reading?.value ?? null) : true
+  return ticked && read && (!proves || passed)
 }
 
 /** A step done earlier in the plan than others takes back what it undoes of them: they stand open again. */
@@ -130,6 +138,7 @@ export function applyStep(progress: Progress, entry: Extract<AnyEntry, { kind: '
   progress.facts = factsAfterStep(before, step, leg, {
     washerNew: saidSo.includes('R15'),
     travelOff: reading ? progress.off.travel : null,
+    read: reading?.value ?? null,
   })
   progress.hands = entry.person
   if (step.spoils?.['put-back.*']) progress.putBack = {}

@@ -55,7 +55,17 @@ describe('J10, 50 h service of the dual-crown U07', () => {
       ['fill-target', 79],
     ] as const)
       expect(job.tick(step, null, { reading: reading(filled * psi, 'Pa') })).toEqual({ ok: true })
-    expect(job.state.next.step).toBe('clamps-torque')
+    expect(job.state.next.step).toBe('heights-even')
+    // 1 mm is allowed: uneven, the clamps stay as they are.
+    expect(job.tick('heights-even', null, { reading: reading(1.4e-3, 'm') })).toEqual({ ok: true })
+    expect(job.state.next.step).toBe('heights-even')
+    expect(job.tick('lower-clamp-torque')).toMatchObject({
+      code: 'step.needs',
+      allowed: 'It can’t be done yet. Before this: Stanchion heights equal.',
+    })
+    expect(job.tick('heights-even', null, { reading: reading(0.5e-3, 'm') })).toEqual({ ok: true })
+    expect(job.state.next.step).toBe('lower-clamp-torque')
+    expect(job.tick('upper-clamp-torque')).toMatchObject({ code: 'step.needs' })
     job.workUntil()
     expect(findings(job)).toEqual(['drained.due', 'drained.due'])
     expect(job.state.chapters.work.state).toBe('done')

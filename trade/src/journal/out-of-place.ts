@@ -40,12 +40,12 @@ const takenWhenClosed: readonly EntryKind[] = ['noted', 'measured', 'struck', 'r
 /** The step of the plan that makes a fact as it is needed, to say what comes before. */
 function makerOf(progress: Progress, fact: string, { needs, needsBehind }: ProcedureStep): Message | null {
   const pattern = `${fact.split('.')[0]}.*`
-  const at = (of: object): unknown => Reflect.get(of, fact) ?? Reflect.get(of, pattern)
-  const wanted = [at(needs) ?? [], at(needsBehind?.needs ?? {}) ?? []].flat()
+  const at = (of: object): readonly unknown[] => [Reflect.get(of, fact) ?? Reflect.get(of, pattern) ?? []].flat()
+  const wanted = [...at(needs), ...at(needsBehind?.needs ?? {})]
   const step = progress.steps
     .map((one) => one.step)
     .filter(isStepId)
-    .find((id) => wanted.includes(at(procedureSteps[id].makes)))
+    .find((id) => at(procedureSteps[id].makes).some((made) => wanted.includes(made)))
   return step ? message(`step.${step}`) : null
 }
 

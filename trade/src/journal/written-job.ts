@@ -128,6 +128,8 @@ export class WrittenJob {
     const readings: Record<string, Reading> = {
       'foot-off': reading(8e-6, 'm³'),
       'oil-in': reading(10e-6, 'm³'),
+      'heights-noted': reading(0.012, 'm'),
+      'heights-even': reading(0.0005, 'm'),
       'travel-air-out': reading(this.sheet.stroke.value, 'm'),
       'travel-spring-out': reading(this.sheet.stroke.value, 'm'),
       'fill-quarter': reading(22 * psi, 'Pa'),

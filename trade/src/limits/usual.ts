@@ -26,6 +26,10 @@ const plain: Readonly<Record<string, UsualRange>> = {
   freeLength: { low: 0.08, high: 0.24, ...mm },
   maxPressure: { low: toSI(100, 'psi'), high: toSI(350, 'psi'), ...psi },
   stanchion: { low: 0.028, high: 0.04, ...mm },
+  axle: { low: 9, high: 15, ...newtonMetre },
+  caliper: { low: 6, high: 10, ...newtonMetre },
+  lowerClamp: { low: 5, high: 8, ...newtonMetre },
+  upperClamp: { low: 5, high: 8, ...newtonMetre },
 }
 
 /**

@@ -55,16 +55,19 @@ const sheets: readonly Planned[] = [
   {
     what: 'U07: dual crown with a compression adjuster',
     sheet: sheetOfDemo('U07'),
-    lowerLegs: list(`clamps-noted outside-off lever-open air-out trapped-check knob-off foot-off lowers-off
+    lowerLegs: list(`heights-noted outside-off lever-open air-out trapped-check knob-off foot-off lowers-off
       seals-out clean inspect seals-in
-      lowers-on oil-in foot-torque travel-air-out fill-quarter fill-half fill-target clamps-torque`),
-    airSpring: list(`clamps-noted outside-off lever-open air-out trapped-check knob-off foot-off lowers-off
+      lowers-on oil-in foot-torque travel-air-out fill-quarter fill-half fill-target
+      heights-even lower-clamp-torque upper-clamp-torque`),
+    airSpring: list(`heights-noted outside-off lever-open air-out trapped-check knob-off foot-off lowers-off
       cap-off spacers-noted circlip-out shaft-out bore-inspect air-seals-new bore-greased shaft-in circlip-in cap-torque
-      lowers-on oil-in foot-torque travel-air-out fill-quarter fill-half fill-target clamps-torque`),
-    both: list(`clamps-noted outside-off lever-open air-out trapped-check knob-off foot-off lowers-off
+      lowers-on oil-in foot-torque travel-air-out fill-quarter fill-half fill-target
+      heights-even lower-clamp-torque upper-clamp-torque`),
+    both: list(`heights-noted outside-off lever-open air-out trapped-check knob-off foot-off lowers-off
       seals-out clean inspect
       cap-off spacers-noted circlip-out shaft-out bore-inspect air-seals-new bore-greased shaft-in circlip-in cap-torque
-      seals-in lowers-on oil-in foot-torque travel-air-out fill-quarter fill-half fill-target clamps-torque`),
+      seals-in lowers-on oil-in foot-torque travel-air-out fill-quarter fill-half fill-target
+      heights-even lower-clamp-torque upper-clamp-torque`),
   },
   {
     what: 'U09 with nuts on both shafts: no knob in the way',

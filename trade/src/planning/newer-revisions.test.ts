@@ -68,3 +68,20 @@ it('a later revision of a procedure is named by its service', () => {
   const plan = { services: ['lower-legs', 'air-spring'], sheet: { id, revision }, steps, answer: 'yes' as const }
   expect(newerRevisions(plan, sheet)).toEqual({ sheet: null, procedures: ['air-spring'] })
 })
+
+it('a plan agreed with steps of a former revision is worked to its end, and the later one is offered', () => {
+  const job = new WrittenJob(sheetOfDemo('U07')).open().keepSnapshot().lookOver()
+  // As revision 1 had it: one line for both heights, one for all clamps.
+  const steps = planSteps(['lower-legs'], job.sheet).flatMap((step) => {
+    const was = { ...step, revision: 1 }
+    if (step.step === 'heights-noted') return [{ ...was, step: 'clamps-noted', legs: null }]
+    if (step.step === 'upper-clamp-torque') return [{ ...was, step: 'clamps-torque' }]
+    return step.step === 'heights-even' || step.step === 'lower-clamp-torque' ? [] : [was]
+  })
+  const { id, revision } = job.sheet
+  const agreed = { services: ['lower-legs'], sheet: { id, revision }, answer: 'yes', declined: [] } as const
+  job.put('plan-agreed', { ...agreed, services: ['lower-legs'], declined: [], steps, answeredBy: 'rider' })
+  job.workUntil()
+  expect(job.state.chapters.work.state).toBe('done')
+  expect(job.state.newer?.procedures).toEqual(['lower-legs'])
+})

@@ -60,11 +60,13 @@ describe('plans', () => {
 
   it('a dual crown notes its clamps first and torques them last', () => {
     expect(ids(['lower-legs'], sheetOfDemo('U07'))).toEqual([
-      'clamps-noted',
+      'heights-noted',
       'outside-off',
       'lever-open',
       ...lowerLegs.slice(1),
-      'clamps-torque',
+      'heights-even',
+      'lower-clamp-torque',
+      'upper-clamp-torque',
     ])
   })
 

@@ -8,13 +8,13 @@ const padded = 'padded seal lever'
 const syringe = '10–20 ml syringe'
 
 export const lowerLegSteps = {
-  'clamps-noted': {
-    legs: 'once',
+  'heights-noted': {
+    legs: 'each',
     only: { body: 'dual-crown' },
     acts: [],
     needs: {},
-    makes: { clamps: 'noted' },
-    tools: ['caliper', 'torque wrench'],
+    makes: { 'height.*': 'noted' },
+    tools: ['caliper', 'torque wrench 2–15 N·m'],
     consumables: [],
     figure: 'stanchion-height',
     records: 'reading',
@@ -282,16 +282,42 @@ export const lowerLegSteps = {
     records: null,
     minutes: 4,
   },
-  'clamps-torque': {
+  'heights-even': {
+    legs: 'once',
+    only: { body: 'dual-crown' },
+    acts: [],
+    needs: { 'height.*': ['noted'], 'foot.*': ['torqued'], lowers: ['seated'] },
+    makes: { clamps: 'even' },
+    // Common practice, no source.
+    makesWithin: 0.001,
+    tools: ['caliper'],
+    consumables: [],
+    figure: 'height-difference',
+    records: 'reading',
+    minutes: 2,
+  },
+  'lower-clamp-torque': {
     legs: 'once',
     only: { body: 'dual-crown' },
     acts: ['torques'],
-    needs: { clamps: ['noted'], 'foot.*': ['torqued'] },
-    makes: { clamps: 'torqued' },
-    tools: ['torque wrench 2–15 N·m', 'caliper'],
+    needs: { clamps: ['even'] },
+    makes: { clamps: 'lower' },
+    tools: ['torque wrench 2–15 N·m'],
     consumables: [],
-    figure: 'clamp-torque',
+    figure: 'lower-clamp-torque',
     records: 'wrench',
-    minutes: 6,
+    minutes: 2,
+  },
+  'upper-clamp-torque': {
+    legs: 'once',
+    only: { body: 'dual-crown' },
+    acts: ['torques'],
+    needs: { clamps: ['lower'] },
+    makes: { clamps: 'torqued' },
+    tools: ['torque wrench 2–15 N·m'],
+    consumables: [],
+    figure: 'upper-clamp-torque',
+    records: 'wrench',
+    minutes: 2,
   },
 } as const satisfies Record<string, ProcedureStep>

@@ -43,8 +43,10 @@ export type FigureKind =
   | 'bath-oil'
   | 'foot-torque'
   | 'cap-torque'
-  | 'clamp-torque'
+  | 'lower-clamp-torque'
+  | 'upper-clamp-torque'
   | 'stanchion-height'
+  | 'height-difference'
   | 'travel'
   | 'air-pressure'
   | 'clicks'
@@ -79,6 +81,8 @@ export interface ProcedureStep {
   figure: FigureKind
   /** What is written down with the tick. */
   records: 'reading' | 'wrench' | null
+  /** Where its reading is more than this [m], or there is none, it makes nothing and stays open. */
+  makesWithin?: number
   /** Share of the air pressure where the step fills. */
   fills?: 'quarter' | 'half' | 'target'
   /** A rest that its tick begins or ends. */

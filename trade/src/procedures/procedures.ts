@@ -1,9 +1,10 @@
 /** Every procedure and every step there is, in the one order in which they can stand in a plan. */
 import { airSpringSteps } from './air-spring.ts'
+import { formerSteps } from './former-steps.ts'
 import { lowerLegSteps } from './lower-legs.ts'
 import type { Procedure, ProcedureStep } from './procedure.ts'
 
-const steps = { ...lowerLegSteps, ...airSpringSteps }
+const steps = { ...lowerLegSteps, ...airSpringSteps, ...formerSteps }
 export type StepId = keyof typeof steps
 /** Steps by name, seen through one type. */
 export const procedureSteps: Readonly<Record<StepId, ProcedureStep>> = steps
@@ -18,7 +19,7 @@ export function isStepId(step: string): step is StepId {
  * work on the spring, the rebuild and the filling each stay together. Checked against needs and gates by a test.
  */
 export const stepOrder: readonly StepId[] = [
-  'clamps-noted',
+  'heights-noted',
   'outside-off',
   'lever-open',
   'air-out',
@@ -50,14 +51,16 @@ export const stepOrder: readonly StepId[] = [
   'fill-half',
   'fill-target',
   'preload-on',
-  'clamps-torque',
+  'heights-even',
+  'lower-clamp-torque',
+  'upper-clamp-torque',
 ]
 
 export type ServiceId = 'lower-legs' | 'air-spring'
 
 /** Off and on again: what every service on the inside of a fork shares. */
 const strip = [
-  'clamps-noted',
+  'heights-noted',
   'outside-off',
   'lever-open',
   'air-out',
@@ -77,19 +80,21 @@ const rebuild = [
   'fill-half',
   'fill-target',
   'preload-on',
-  'clamps-torque',
+  'heights-even',
+  'lower-clamp-torque',
+  'upper-clamp-torque',
 ] as const
 
 export const procedures: Readonly<Record<ServiceId, Procedure & { steps: readonly StepId[] }>> = {
   'lower-legs': {
     id: 'lower-legs',
-    revision: 1,
+    revision: 2,
     kinds: ['fork-air', 'fork-coil'],
     steps: [...strip, 'seals-out', 'clean', 'inspect', 'seals-in', ...rebuild],
   },
   'air-spring': {
     id: 'air-spring',
-    revision: 1,
+    revision: 2,
     kinds: ['fork-air'],
     steps: [
       ...strip,

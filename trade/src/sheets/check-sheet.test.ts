@@ -62,6 +62,8 @@ describe('checking a sheet', () => {
     ['legs.left.bathOil', { value: -1e-6, source }, 'legs.left.bathOil.value', 'sheet.number'],
     ['legs.left.washer', { value: '', source }, 'legs.left.washer.value', 'sheet.text'],
     ['legs.left.footTorque', { value: 55, source }, 'legs.left.footTorque.value', 'sheet.number'],
+    ['torques.axle', { value: 120, source }, 'torques.axle.value', 'sheet.number'],
+    ['torques.stem', { value: 5, source }, 'torques.stem', 'sheet.unknown-field'],
     ['limits.clearance', { watch: 0.3, fail: 0.2, source }, 'limits.clearance.fail', 'sheet.limit-order'],
     ['limits.clearance', 3, 'limits.clearance', 'sheet.not-an-object'],
     ['limits.clearance', { source }, 'limits.clearance.fail', 'sheet.limit-missing'],
@@ -87,6 +89,12 @@ describe('checking a sheet', () => {
       expect(checkSheet(spoiled(path, null)).ok, path).toBe(true)
   })
 
+  it('refuses a fork’s fasteners on a shock', () => {
+    const check = checkSheet({ ...sheetOfDemo('U10'), torques: { axle: { value: 12, source } } })
+    const errors = check.ok ? [] : check.errors
+    expect(errors.map((error) => [error.field, error.code])).toEqual([['torques', 'sheet.torques-of-shock']])
+  })
+
   it('refuses what is no object at all', () => {
     for (const value of [null, 7, 'sheet', []]) expect(checkSheet(value)).toMatchObject({ ok: false })
   })
@@ -103,6 +111,8 @@ function fullSheet(): unknown {
   for (const [path, value] of [
     ['clicks.compression', 10],
     ['legs.left.bathOilViscosity', 46e-6],
+    ['torques.lowerClamp', 7],
+    ['torques.upperClamp', 6],
   ] as const)
     sheet = withPlace(sheet, path, { value, source })
   return sheet

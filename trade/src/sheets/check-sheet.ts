@@ -28,8 +28,10 @@ const names = [
   'bushings',
   'clicks',
   'legs',
+  'torques',
   'limits',
 ]
+const torqueNames = ['axle', 'caliper', 'lowerClamp', 'upperClamp'] as const
 function sourced(check: FieldCheck, value: unknown, field: string): number | null {
   const found = check.fields(value, field, ['value', 'source'])
   const quantity = quantityAt(field)
@@ -135,6 +137,10 @@ export function checkSheet(value: unknown): SheetCheck {
     const both = check.fields(found.legs, 'legs', legs)
     if (both) for (const side of legs) leg(check, both[side], `legs.${side}`)
   } else if (fork) check.refuse('legs', 'legs-missing', null, 'both legs of a fork, left and right')
+  const torques = found.torques === undefined ? null : check.fields(found.torques, 'torques', torqueNames)
+  for (const name of torques ? torqueNames : [])
+    if (torques?.[name] !== undefined) sourcedOrNull(check, torques[name], `torques.${name}`)
+  if (!fork && torques) check.refuse('torques', 'torques-of-shock', 'given', 'nothing: these are fasteners of a fork')
   checkLimits(check, found.limits)
   // Every field of a sheet has been checked above.
   return check.problems.length === 0 ? { ok: true, sheet: value as Sheet } : { ok: false, errors: check.problems }

@@ -39,6 +39,12 @@ export function neededValues(services: readonly string[], sheet: Sheet | null): 
       },
     )
   }
+  for (const clamp of inside && sheet.body === 'dual-crown' ? (['lowerClamp', 'upperClamp'] as const) : [])
+    values.push({
+      field: `torques.${clamp}`,
+      says: message(clamp === 'lowerClamp' ? 'value.lower-clamp-torque' : 'value.upper-clamp-torque'),
+      source: sheet.torques?.[clamp]?.source ?? null,
+    })
   if (services.includes('air-spring'))
     values.push({
       field: 'spring.capTorque',

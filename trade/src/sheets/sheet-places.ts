@@ -4,7 +4,7 @@ import { type Leg, legs } from '../journal/entry.ts'
 import { type UsualRange, usualRange } from '../limits/usual.ts'
 import { isWordKey, type Message, message } from '../words/words.ts'
 import { assumedPlaces } from './assumed.ts'
-import type { LegSheet, Sheet, Source, SourcedNumber, SourcedText } from './sheet.ts'
+import type { LegSheet, Sheet, Source, SourcedNumber, SourcedText, TorqueName } from './sheet.ts'
 import { footFixings, legRoles } from './sheet-choices.ts'
 import { quantityAt, sheetQuantities } from './sheet-quantities.ts'
 
@@ -55,6 +55,13 @@ const groupOf = (path: string): PlaceGroup => {
   return path.startsWith('spring') || path === 'spacers' || path === 'maxPressure' ? 'spring' : 'chassis'
 }
 
+const torqueWords = {
+  axle: 'value.axle-torque',
+  caliper: 'value.caliper-torque',
+  lowerClamp: 'value.lower-clamp-torque',
+  upperClamp: 'value.upper-clamp-torque',
+} as const satisfies Record<TorqueName, string>
+
 const dashed = (name: string): string => name.replaceAll(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)
 
 function labelOf(path: string): Message {
@@ -68,6 +75,7 @@ function labelOf(path: string): Message {
     }
   }
   if (path === 'spring.capTorque') return message('value.cap-torque')
+  if (first === 'torques') return { key: torqueWords[leg as TorqueName], params: {} } // the table's own names
   const key = `field.${first === 'spring' ? leg : path}`
   return { key: isWordKey(key) ? key : 'value.sheet', params: {} }
 }
@@ -131,6 +139,8 @@ const airToo = [...airOnly, 'spacerVolume', 'chamberOil', 'capTorque']
 function belongs(sheet: Sheet, path: string): boolean {
   const name = path.replace('spring.', '')
   const fork = sheet.kind.startsWith('fork')
+  if (name.endsWith('Clamp')) return sheet.body === 'dual-crown'
+  if (path.startsWith('torques')) return fork
   if (['rate', 'preload'].includes(name)) return sheet.springKind === 'coil'
   if (airToo.includes(name) || ['spacers', 'maxPressure'].includes(name))
     return sheet.springKind === 'air' || (name === 'capTorque' && fork)

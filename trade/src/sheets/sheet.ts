@@ -56,6 +56,9 @@ export interface LegSheet {
   footTorque: SourcedNumber | null
 }
 
+/** Fasteners that a fork shares with its bike, and the clamps of a second crown. */
+export type TorqueName = 'axle' | 'caliper' | 'lowerClamp' | 'upperClamp'
+
 /** One revision of a sheet. */
 export interface Sheet {
   id: Id
@@ -85,5 +88,7 @@ export interface Sheet {
   bushings: { a: SourcedNumber; b: SourcedNumber } | null
   clicks: { rebound: SourcedNumber | null; compression: SourcedNumber | null }
   legs: { [L in Leg]: LegSheet } | null
+  /** Of a fork [N·m]; not on sheets older than this field. */
+  torques?: { [T in TorqueName]?: SourcedNumber | null }
   limits: { [what: string]: Limit }
 }

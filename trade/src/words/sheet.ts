@@ -7,6 +7,10 @@ export const sheetWords = {
   'value.washer': 'foot washer, {leg}',
   'value.foot-torque': 'foot torque, {leg}',
   'value.cap-torque': 'torque of the air cap',
+  'value.axle-torque': 'axle torque',
+  'value.caliper-torque': 'torque of the caliper’s bolts',
+  'value.lower-clamp-torque': 'torque of the lower crown’s clamps',
+  'value.upper-clamp-torque': 'torque of the upper crown’s clamps',
   'value.sheet': 'anything: this revision of the sheet is not here',
 
   'field.stanchion': 'stanchion',

@@ -17,6 +17,10 @@ export const stepWords = {
   'step.trapped-check.note': 'it stays wherever it is put and pulls to full length by hand',
   'step.trapped-check.caution':
     'If it springs back, is short, or resists both ways: stop. The negative chamber is loaded.',
+  'step.heights-noted': 'Note stanchion heights and clamp torques',
+  'step.heights-noted.note':
+    'height above the upper crown, each leg; torques as they are found on the sheet or the crown',
+  'step.heights-noted.caution': 'Before anything is loosened.',
   'step.clamps-noted': 'Note clamp torques and stanchion height',
   'step.clamps-noted.note': 'height above the upper crown, each leg',
   'step.clamps-noted.caution': 'Both legs, before anything is loosened.',
@@ -69,6 +73,16 @@ export const stepWords = {
   'step.preload-on': 'Preload as the sheet says',
   'step.preload-on.note': 'count the turns; wipe, 20 strokes, look for oil at wiper and foot',
   'step.preload-on.caution': 'No rattle at full length, no force lost.',
+  'step.heights-even': 'Stanchion heights equal',
+  'step.heights-even.note': 'above the upper crown, left against right; 1 mm at most',
+  'step.heights-even.caution': 'Uneven legs bind. Loosen the clamps and set them again.',
+  'step.lower-clamp-torque': 'Lower clamps torqued',
+  'step.lower-clamp-torque.note': 'crosswise, two rounds',
+  'step.lower-clamp-torque.caution': 'Too tight, the stanchion is squeezed where its bushing runs.',
+  'step.upper-clamp-torque': 'Upper clamps torqued',
+  'step.upper-clamp-torque.note':
+    'crosswise, two rounds; then the bars to full lock, left and right: the bumpers meet the frame’s guard',
+  'step.upper-clamp-torque.caution': 'A crown that meets the frame without its bumper dents it.',
   'step.clamps-torque': 'Clamps torqued, heights equal',
   'step.clamps-torque.note': 'crosswise, two rounds, upper and lower; bumpers meet the frame’s guard at full lock',
   'step.clamps-torque.caution': 'Heights equal within 1 mm, else the legs bind.',

@@ -18,6 +18,12 @@ const partOf: Readonly<Record<Measurable, BalloonPart>> = {
   friction: 'upper-bushing',
   breakaway: 'wiper',
   'short-of-length': 'stanchion',
+  'return-closed-over-open': 'piston',
+  'return-warm-over-cold': 'piston',
+  'lock-out-creep': 'piston',
+  'dead-zone': 'piston',
+  'leak-24-h': 'valve',
+  'mount-play': 'foot',
 }
 
 type StepFigureName = (typeof procedureSteps)[keyof typeof procedureSteps]['figure']
@@ -30,6 +36,7 @@ const partOfStep: Readonly<Partial<Record<StepFigureName, BalloonPart>>> = {
   'air-pressure': 'valve',
   clearance: 'lower-bushing',
   'stanchion-height': 'stanchion',
+  'height-difference': 'stanchion',
   travel: 'stanchion',
   spacers: 'spacers',
 }

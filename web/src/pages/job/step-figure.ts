@@ -1,6 +1,7 @@
 /** The figure of a step: what stands largest on its page, where it comes from, and what a hand writes down with the tick. */
 import { wrenchSetting } from '@legwork/engine'
 import {
+  commonPractice,
   type Instrument,
   isStepId,
   type JobState,
@@ -110,6 +111,17 @@ function footFigure(step: StepState, sheet: Sheet | null, tools: FigureTools): S
     : { kind: 'missing', what: message('value.foot-torque', { leg: message(`leg.${leg}`) }) }
 }
 
+const clampWords = {
+  lowerClamp: { at: 'work.at-lower-clamps', missing: 'value.lower-clamp-torque' },
+  upperClamp: { at: 'work.at-upper-clamps', missing: 'value.upper-clamp-torque' },
+} as const
+
+function clampFigure(clamp: 'lowerClamp' | 'upperClamp', sheet: Sheet | null, tools: FigureTools): StepFigure {
+  const { at, missing } = clampWords[clamp]
+  const value = of(sheet?.torques?.[clamp], { measure: 'N·m', label: message(at) })
+  return value ? torque(value, tools.wrenches, tools.pickedWrench) : { kind: 'missing', what: message(missing) }
+}
+
 function airFigure(fills: 'quarter' | 'half' | 'target' | undefined, state: JobState, pump: Pump | null): StepFigure {
   if (!state.setUp || !fills) return { kind: 'missing', what: message('work.set-up-first') }
   const value = state.setUp.pressure * fillShare[fills]
@@ -182,7 +194,14 @@ export function figureOf(step: StepState, state: JobState, tools: FigureTools): 
     }
     case 'spacers':
       return one(of(sheet?.spacers, { measure: 'count', label: message('work.spacers-by-sheet') }))
-    case 'clamp-torque':
+    case 'lower-clamp-torque':
+      return clampFigure('lowerClamp', sheet, tools)
+    case 'upper-clamp-torque':
+      return clampFigure('upperClamp', sheet, tools)
+    case 'height-difference': {
+      const within = procedureSteps[step.step].makesWithin ?? 0
+      return one({ value: within, measure: 'm', source: commonPractice, label: message('work.heights-within') })
+    }
     case 'stanchion-height':
     case 'none':
       return { kind: 'none' }
@@ -208,7 +227,9 @@ export function askedReading(step: StepState): AskedReading | null {
     case 'spacers':
       return { measure: 'count', label: message('work.read.spacers'), needed: true }
     case 'stanchion-height':
-      return { measure: 'm', label: message('work.read.height'), needed: true }
+      return { measure: 'm', fine: true, label: message('work.read.height'), needed: true }
+    case 'height-difference':
+      return { measure: 'm', fine: true, label: message('work.read.height-difference'), needed: true }
     default:
       return null
   }
