@@ -10,6 +10,9 @@ export const usualShare: Readonly<Record<Posture, { low: number; high: number }>
   seated: { low: 0.3, high: 0.4 },
 }
 
+/** The middle of what is usual: for who named a posture and weighed nothing. */
+export const middleShare = (posture: Posture): number => (usualShare[posture].low + usualShare[posture].high) / 2
+
 export const postureOf = (text: string | null): Posture => postures.find((one) => one === text) ?? 'standing'
 
 /** A posture in words; one that is not ours stays as it was written. */

@@ -3,12 +3,14 @@ import type { Sag } from '@legwork/engine'
 import { say } from '@legwork/trade'
 import { QuantityText } from '../../figures/quantity-text.tsx'
 import { WorkedOut } from '../../figures/workings.tsx'
+import { SourceMark } from '../../marks/source-mark.tsx'
 import { SideHead, ValueRow } from '../../ui/ledger.tsx'
 import { Stepper } from '../../ui/stepper.tsx'
 import { useJobView } from './job-view.tsx'
+import { middleShare, type Posture, postureOf, postures, postureText } from './posture.ts'
 import { frictionWorkings, loadWorkings, sagWorkings } from './set-up-workings.tsx'
-import type { StartInputs } from './start-pressure.ts'
-import type { Standing } from './what-if.ts'
+import { loadOf, type StartInputs } from './start-pressure.ts'
+import { type Standing, sagOf } from './what-if.ts'
 
 interface SagBandProps {
   inputs: StartInputs
@@ -21,9 +23,43 @@ interface SagBandProps {
   onSag: (share: number) => void
 }
 
+interface OtherPosturesProps {
+  inputs: StartInputs
+  standing: Standing
+  posture: Posture
+}
+
+/** The same pressure under the same rider who sits or stands otherwise: why a posture is named before sag is read. */
+function OtherPostures({ inputs, standing, posture }: OtherPosturesProps) {
+  const others = postures.filter((one) => one !== posture)
+  return others.map((other) => {
+    const frontShare = middleShare(other)
+    const { load } = loadOf({ ...inputs, frontShare })
+    const name = say('set-up.sag.other', { posture: postureText(other), share: Math.round(frontShare * 100) })
+    return (
+      <ValueRow
+        key={other}
+        name={
+          <>
+            <SourceMark kind="common-practice" /> {name}
+          </>
+        }
+      >
+        <WorkedOut
+          value={sagOf(standing, load, 0).stroke}
+          kind="length"
+          digits={1}
+          workings={() => sagWorkings(inputs.sheet, standing, load, 0, 'stroke')}
+        />
+      </ValueRow>
+    )
+  })
+}
+
 export function SagBand({ inputs, standing, load, sag, friction, wanted, onSag }: SagBandProps) {
   const { rider } = useJobView()
   const posture = rider?.posture ?? null
+  const named = postureOf(posture)
   const { sheet } = inputs
   const { bushings } = sheet
   const most = friction?.[1] ?? 0
@@ -41,7 +77,12 @@ export function SagBand({ inputs, standing, load, sag, friction, wanted, onSag }
     <SideHead
       place="above"
       title={say('set-up.sag')}
-      note={say('set-up.wanted.posture', { low: percent(wanted.low), high: percent(wanted.high) })}
+      note={
+        <>
+          {say('set-up.wanted.posture', { low: percent(wanted.low), high: percent(wanted.high) })}{' '}
+          {named !== 'standing' && say('set-up.wanted.other', { posture: postureText(named) })}
+        </>
+      }
     >
       <Stepper
         label={label}
@@ -52,6 +93,7 @@ export function SagBand({ inputs, standing, load, sag, friction, wanted, onSag }
         onMore={() => onSag(Math.min(0.5, Math.round(inputs.sag * 100 + 1) / 100))}
       />
       <ValueRow name={say('set-up.sag-rests')}>{length('stroke', sag.stroke)}</ValueRow>
+      <OtherPostures inputs={inputs} standing={standing} posture={named} />
       <ValueRow name={say('set-up.side-load')}>
         <WorkedOut
           value={load.across}

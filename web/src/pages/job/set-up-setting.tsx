@@ -10,17 +10,27 @@ import { pumpsOf, useJobView, useWriting } from './job-view.tsx'
 import { useLastUsed } from './last-used.ts'
 import { ReadingField, useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
+import type { StartInputs } from './start-pressure.ts'
+import { useStartClicks } from './use-start-clicks.ts'
 
 const bench = 293.15
 
-/** `taken`: a pressure that measured sag asks for, not yet written. */
-export function Setting({ spacers, taken }: { spacers: number; taken: number | null }) {
+interface SettingProps {
+  /** Null where nothing could be worked out. */
+  inputs: StartInputs | null
+  spacers: number
+  /** A pressure that measured sag asks for, not yet written. */
+  taken: number | null
+}
+
+export function Setting({ inputs, spacers, taken }: SettingProps) {
   const { state, sheet, stream, instruments } = useJobView()
   const { write, refusal } = useWriting()
   const text = useShownText()
   const pumps = pumpsOf(instruments)
   const { setting } = state
   const [pressure, setPressure] = useState<number | null>(taken ?? setting?.pressure ?? state.setUp?.pressure ?? null)
+  const start = useStartClicks(inputs, pressure)
   const [pump, setPump] = useLastUsed('pump', pumps, pumps[0]?.id ?? null)
   const [rebound, setRebound] = useState<number | null>(
     setting?.clicks.rebound ?? state.snapshot.rebound?.reading?.value ?? null,
@@ -54,7 +64,13 @@ export function Setting({ spacers, taken }: { spacers: number; taken: number | n
           />
         )}
         {sheet?.clicks.rebound && (
-          <ReadingField label={say('set-up.setting.rebound')} measure="clicks" value={rebound} onChange={setRebound} />
+          <ReadingField
+            label={say('set-up.setting.rebound')}
+            measure="clicks"
+            value={rebound}
+            onChange={setRebound}
+            suggestion={start && say('set-up.clicks.suggestion', { n: start.clicks })}
+          />
         )}
         {sheet?.clicks.compression && (
           <ReadingField

@@ -17,6 +17,7 @@ import { useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
 import { PressureStep, Spacers, StrokeStep, WhatIfBar } from './set-up-bar.tsx'
 import { SetUpChart } from './set-up-chart.tsx'
+import { Clicks } from './set-up-clicks.tsx'
 import { Pumps } from './set-up-pumps.tsx'
 import { SagBand } from './set-up-sag.tsx'
 import { There, type Trail } from './set-up-there.tsx'
@@ -242,6 +243,7 @@ function Stage({ inputs, chosen, onChosen, onSag, onSpacers, worked }: StartProp
           wanted={wanted}
           onSag={onSag}
         />
+        <Clicks inputs={inputs} pressure={pressure} standing={before} load={worked.load} />
         <Pumps inputs={inputs} pressure={pressure} />
         <There inputs={inputs} pressure={pressure} load={worked.load} trail={trail} onTrail={setTrail} />
       </div>

@@ -3,6 +3,7 @@ import { standardAir } from '@legwork/engine'
 import { say } from '@legwork/trade'
 import { useMemo, useState } from 'react'
 import { useJobView } from './job-view.tsx'
+import { middleShare, postureOf } from './posture.ts'
 import { MeasuredSag } from './set-up-measured.tsx'
 import { Setting } from './set-up-setting.tsx'
 import { Start } from './set-up-start.tsx'
@@ -19,24 +20,17 @@ function useInputs(sag: number, spacers: number): StartInputs | { missing: strin
   return useMemo(() => {
     const missing: string[] = []
     if (!rider || rider.mass === null) missing.push(say('set-up.missing.mass'))
-    if (!rider || rider.frontShare === null) missing.push(say('set-up.missing.share'))
     if (!bike || bike.headAngle === null) missing.push(say('set-up.missing.head-angle'))
     if (!bike || bike.frontMass === null) missing.push(say('set-up.missing.front-mass'))
     if (!sheet || missingForSpring(sheet).length > 0) missing.push(say('set-up.missing.sheet'))
-    if (
-      !sheet ||
-      rider?.mass == null ||
-      rider.frontShare === null ||
-      bike?.headAngle == null ||
-      bike.frontMass === null ||
-      missing.length > 0
-    )
+    if (!sheet || rider?.mass == null || bike?.headAngle == null || bike.frontMass === null || missing.length > 0)
       return { missing }
     return {
       sheet,
       spacers,
       riderMass: rider.mass,
-      frontShare: rider.frontShare,
+      // Nobody weighed it: what is usual in the posture that was named, as doubtful as that is.
+      frontShare: rider.frontShare ?? middleShare(postureOf(rider.posture)),
       frontMass: bike.frontMass,
       headAngle: bike.headAngle,
       sag,
@@ -92,7 +86,7 @@ export function SetUp() {
           </div>
         )}
         <div>
-          <Setting key={taken ?? 'setting'} spacers={spacers} taken={taken} />
+          <Setting key={taken ?? 'setting'} inputs={inputs} spacers={spacers} taken={taken} />
         </div>
       </div>
     </div>

@@ -9,7 +9,7 @@ import { Button } from '../../ui/button.tsx'
 import { SideHead } from '../../ui/ledger.tsx'
 import { ByWhom } from './by-whom.tsx'
 import { useJobView, useWriting } from './job-view.tsx'
-import { usualShare } from './posture.ts'
+import { middleShare } from './posture.ts'
 import { useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
 import { loadWorkings, pressureWorkings } from './set-up-workings.tsx'
@@ -74,7 +74,7 @@ export function StartCard({ sheet }: { sheet: Sheet }) {
   const [headAngle, setHeadAngle] = useState<number | null>(usual.headAngle)
   const [frontMass, setFrontMass] = useState<number | null>(usual.frontMass)
   const [sag, setSag] = useState<number | null>(0.2)
-  const frontShare = (usualShare.standing.low + usualShare.standing.high) / 2
+  const frontShare = middleShare('standing')
   const base: Omit<StartInputs, 'riderMass'> = useMemo(
     () => ({
       sheet,
