@@ -15,6 +15,11 @@ import type {
 export interface WorkshopLine {
   id: Id
   name: string
+  /** At the head of its papers; null until somebody said it. */
+  address: string | null
+  phone: string | null
+  /** What it stands in for, in its own words. */
+  terms: string | null
   demo: boolean
   home: boolean
   createdAt: Instant

@@ -7,6 +7,7 @@ export { type ForkStations, forkStations } from './fork-stations.ts'
 export { type HatchLook, hatchings, lineDashes, lineStrokes, strokes } from './hatching.ts'
 export { lowerBushing, roomSections, upperBushing } from './lower-room.ts'
 export { axisOf, type Extent, extentOf, outlinesOf, type Place } from './outline.ts'
+export { type SetPlaces, setPlaces } from './set-places.ts'
 export {
   type FlatShape,
   type Hatching,

@@ -9,6 +9,7 @@ export type Permission =
   | 'photo.write'
   | 'station.open'
   | 'workshop.open'
+  | 'workshop.change'
   | 'rider.erase'
 
 export const permissions: readonly Permission[] = [
@@ -21,6 +22,7 @@ export const permissions: readonly Permission[] = [
   'photo.write',
   'station.open',
   'workshop.open',
+  'workshop.change',
   'rider.erase',
 ]
 

@@ -1,5 +1,7 @@
+import type { ForkParameters } from '@legwork/drawing'
 import type { SourceKind } from '@legwork/trade'
-import type { ForkDrawing } from './fork-drawing.ts'
+import type { Letterhead } from './letterhead.ts'
+import type { RuledRow, Section } from './ruled-section.ts'
 
 export type PageVerdict = 'pass' | 'watch' | 'fail' | 'cannot-tell'
 
@@ -15,30 +17,39 @@ export type PageFigure = {
 
 /** What the hand-over page prints. Null or an empty list: the page says so in a sentence. */
 export type HandOverPage = {
-  workshop: string
+  shop: Letterhead
   job: string
   date: string
-  handedOverBy: string
+  handedOverBy: string | null
   rider: string | null
-  /** With kit. */
-  riderMass: string | null
+  /** Mass with kit and posture, as the set-up reckoned with them. */
+  riderKit: string | null
   unit: string
+  serial: string | null
   asked: string | null
   settings: PageFigure[]
   /** Null where the sheet lacks the dimensions, or for a unit that is not an air fork: then no drawing. */
-  drawing: ForkDrawing | null
+  drawing: ForkParameters | null
   found: { verdict: PageVerdict; what: string; figure: string; source: SourceKind }[]
-  done: { what: string; figure: string; source: SourceKind | null }[]
+  /** Whose limits they were held against. */
+  limits: string | null
+  done: RuledRow[]
+  /** Whose hands it was done with. */
+  hands: string | null
   beforeAfter: { what: string; before: string; after: string; source: SourceKind }[]
-  holdsAir: string | null
-  next: { service: string; hours: string; date: string } | null
+  holdsAir: RuledRow[]
+  /** What the setting is on the trail and on the rider's own pump. */
+  elsewhere: RuledRow[]
+  next: RuledRow[]
   beforeYouRide: string[]
   declined: string[]
-  waivers: string[]
-  notes: string[]
-  carriedOver: boolean
+  /** Gates passed, what is not known, what came late or from elsewhere. */
+  kept: string[]
   cautions: string[]
   receivedBy: { name: string; time: string } | null
+  carriedOver: boolean
   /** Address of the unit's card, printed as a QR code. */
   address: string
 }
+
+export type SectionPair = readonly [Section, Section | null]

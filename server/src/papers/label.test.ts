@@ -8,7 +8,8 @@ test('the code on the printed label decodes to the address, drawn by poppler', a
   const pdf = await renderLabel({
     job: 'J02',
     date: '3 May',
-    pressure: '88 psi at 20 °C',
+    pressure: '88 psi',
+    at: 'at 20 °C',
     lines: ['rebound 8 of 18'],
     next: 'next 50 h',
     address,

@@ -1,31 +1,40 @@
 import { say } from '@legwork/trade'
-import encodeQR from 'qr'
+import { drawCode } from './code.ts'
 import { type Ink, openPaper } from './paper.ts'
 import { clip, drawLines, wrap } from './wrap.ts'
 
 /** No rider's name, no personal data: the label stays on the unit. */
-export type Label = {
+export interface Label {
   job: string
   date: string
   pressure: string | null
+  /** At which temperature. */
+  at: string | null
   lines: string[]
   next: string | null
   address: string
 }
 
-const book: Ink = { face: 'book', size: 13 }
+const [left, width] = [8, 148]
 
 /** The small label for the unit, 70 × 30 mm: pressure, settings, next service and the code of the unit's card. */
 export function renderLabel(label: Label): Promise<Uint8Array> {
-  const paper = openPaper({ title: `Label ${label.job}`, author: 'Legwork', width: 264.6, height: 113.4 })
-  const big: Ink = { face: 'lettering-500', size: 19 }
-  paper.text(big, clip(paper, big, label.pressure ?? say('paper.no-pressure'), 145), 8, 26)
-  const words = [...label.lines, `${label.job}, ${label.date}`, label.next ?? say('paper.label.no-next')].join('; ')
-  drawLines(paper, wrap(paper, [{ ink: book, text: words }], 145, 4), 8, 46, 16)
-  const rows = encodeQR(label.address, 'raw', { ecc: 'medium', border: 4 })
-  const cell = 100 / rows.length
-  for (const [r, row] of rows.entries())
-    for (const [c, dark] of row.entries()) if (dark) paper.doc.rect(158 + c * cell, 7 + r * cell, cell, cell)
-  paper.doc.fill('#000')
+  const title = say('paper.title.label', { job: label.job })
+  const paper = openPaper({ title, author: 'Legwork', width: 264.6, height: 113.4 })
+  const big: Ink = { face: 'lettering-500', size: 22 }
+  const small: Ink = { face: 'book', size: 12 }
+  const taken = paper.text(big, clip(paper, big, label.pressure ?? say('paper.no-pressure'), width), left, 26)
+  if (label.at) paper.text(small, clip(paper, small, label.at, width - taken - 5), left + taken + 5, 26)
+  const rows = [label.lines.join(', '), `${label.job}, ${label.date}`, label.next ?? say('paper.label.no-next')]
+  const room = 5
+  // What is set comes first; smaller letters before anything is left out.
+  for (const size of [13, 12, 11, 10]) {
+    const ink: Ink = { face: 'book', size }
+    const lines = rows.filter((row) => row !== '').flatMap((text) => wrap(paper, [{ ink, text }], width))
+    if (lines.length > room && size > 10) continue
+    drawLines(paper, lines.slice(0, room), left, 45, size * 1.2)
+    break
+  }
+  drawCode(paper, label.address, 158, 7, 100)
   return paper.finish()
 }

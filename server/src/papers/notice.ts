@@ -1,73 +1,104 @@
 import { say } from '@legwork/trade'
+import type { Letterhead } from './letterhead.ts'
 import { type Ink, openPaper, type Paper } from './paper.ts'
+import { drawTitleBlock, numberPages, shopCell } from './title-block.ts'
 import { drawLines, wrap } from './wrap.ts'
 
-export type Notice = {
-  workshop: string
+export interface Notice {
+  shop: Letterhead
   job: string
   date: string
   unit: string
+  serial: string | null
   rider: string | null
   found: string[]
   /** JPEGs of what was found; null for one that is not in the shop's book. */
   photos: readonly (Uint8Array | null)[]
-  by: string
+  by: string | null
 }
 
 const book: Ink = { face: 'book', size: 16 }
 const bold: Ink = { face: 'book-600', size: 16 }
-const bottom = 960
-
+const small: Ink = { face: 'book', size: 12 }
+const [left, right, lead, pageTop, pageBottom] = [52, 742, 22, 96, 1080]
+/** What the sentences on what it means and the two lines to sign take at the foot of the last page. */
+const closing = 230
 const gap = 15
 /** At most so many are printed; the others stay in the book. */
 const mostPhotos = 3
 
 /** One large, two or three beside each other; 4 : 3 is the room of each. */
 function roomOf(count: number): { width: number; height: number } {
-  const width = count === 1 ? 380 : (690 - gap * (count - 1)) / count
-  return { width, height: width * 0.75 }
+  const width = count === 1 ? 380 : (right - left - gap * (count - 1)) / count
+  return { width, height: count === 0 ? 0 : width * 0.75 }
 }
 
-/** Prints photos from y on and answers where the text goes on. */
-function drawPhotos(paper: Paper, photos: readonly (Uint8Array | null)[], y: number): number {
-  const here = photos.filter((photo) => photo !== null)
-  const printed = here.slice(0, mostPhotos)
-  const { width, height } = roomOf(printed.length)
-  for (const [index, photo] of printed.entries())
-    paper.doc.image(Buffer.from(photo), 52 + index * (width + gap), y - 12, { fit: [width, height] })
-  const below = printed.length > 0 ? y + height + 20 : y
-  const others = photos.length - printed.length
-  if (others === 0) return below
-  paper.text(book, say('paper.notice.photos-not-printed', { n: others }), 52, below)
-  return below + 22
+/** The first photos in a row from y on; answers where the text goes on. */
+function drawPhotos(paper: Paper, photos: readonly Uint8Array[], y: number): number {
+  const { width, height } = roomOf(photos.length)
+  for (const [index, photo] of photos.entries())
+    paper.doc.image(Buffer.from(photo), left + index * (width + gap), y - 12, { fit: [width, height] })
+  return y + height + 20
 }
 
-/** The written notice for a stopped job: what was found, that it was not rebuilt, a line to sign. A4, one page. */
+/** The written notice for a stopped job: what was found, that it was not rebuilt, a line to sign. A4; nothing is left out. */
 export function renderNotice(notice: Notice): Promise<Uint8Array> {
-  const paper = openPaper({ title: `Notice ${notice.job}`, author: notice.workshop, width: 794, height: 1123 })
-  const write = (ink: Ink, text: string, y: number) => drawLines(paper, wrap(paper, [{ ink, text }], 690, 8), 52, y, 22)
-  paper.text({ face: 'lettering-600', size: 26 }, say('paper.notice.title'), 52, 80)
-  const { workshop, job, date, unit, rider, by } = notice
-  const head = { workshop, job, date, unit, rider: rider ?? say('paper.notice.no-rider') }
-  const printed = Math.min(mostPhotos, notice.photos.filter((photo) => photo !== null).length)
-  const room = notice.photos.length > 0 ? 42 + (printed > 0 ? roomOf(printed).height : 0) : 0
-  let y = write(book, say('paper.notice.head', head), 116)
-  y = write(bold, say('paper.notice.found'), y + 20)
-  const found = notice.found.length > 0 ? notice.found : [say('paper.notice.found-none')]
-  for (const [index, item] of found.entries()) {
-    if (y > bottom - 260 - room) {
-      y = write(book, say('paper.more', { n: found.length - index }), y)
-      break
-    }
-    y = write(book, item, y)
+  const { shop, job, date, unit, serial, rider, by, photos } = notice
+  const paper = openPaper({
+    title: say('paper.title.notice', { job }),
+    author: shop.name,
+    width: 794,
+    height: 1123,
+  })
+  const head = drawTitleBlock(paper, [
+    shopCell(shop, by ? say('paper.notice.by', { name: by }) : date, 0.39),
+    { over: say('paper.head.rider'), name: rider ?? say('paper.notice.no-rider'), under: [], share: 0.23, size: 15 },
+    {
+      over: say('paper.head.unit'),
+      name: unit,
+      under: [serial === null ? null : say('paper.serial', { serial })],
+      share: 0.23,
+      size: 15,
+    },
+    { over: say('paper.head.job'), name: job, under: [date], share: 0.15, size: 15 },
+  ])
+  paper.text({ face: 'lettering-600', size: 28 }, say('paper.notice.title'), left, head + 58)
+  let y = head + 104
+  const turnFor = (room: number): void => {
+    if (y + room <= pageBottom) return
+    paper.nextPage()
+    y = pageTop
   }
-  y = drawPhotos(paper, notice.photos, y + 8)
-  y = write(bold, say('paper.notice.not-rebuilt'), y + 16)
-  write(book, say('paper.notice.danger'), y)
-  paper.line([52, 1030], [380, 1030], 1)
-  paper.line([414, 1030], [742, 1030], 1)
-  const workshopSigns = say('paper.sign.workshop', { name: by })
-  drawLines(paper, wrap(paper, [{ ink: book, text: workshopSigns }], 328, 2), 52, 1050, 20)
-  paper.text(book, say('paper.notice.signed'), 414, 1050)
+  const write = (ink: Ink, text: string, room = 0): void => {
+    for (const line of wrap(paper, [{ ink, text }], right - left)) {
+      turnFor(room)
+      y = drawLines(paper, [line], left, y, lead)
+    }
+  }
+  write(bold, say('paper.notice.found'))
+  for (const item of notice.found.length > 0 ? notice.found : [say('paper.notice.found-none')]) {
+    write(book, item)
+    y += 6
+  }
+  const printed = photos.filter((photo) => photo !== null).slice(0, mostPhotos)
+  if (printed.length > 0) {
+    turnFor(roomOf(printed.length).height)
+    y = drawPhotos(paper, printed, y + 8)
+  }
+  const others = photos.length - printed.length
+  if (others > 0) write(book, say('paper.notice.photos-not-printed', { n: others }))
+  y += 16
+  write(bold, say(shop.home ? 'paper.notice.home' : 'paper.notice.not-rebuilt'), closing)
+  write(book, say('paper.notice.danger'), closing - 60)
+  const signs = [
+    ...(shop.home ? [] : [by === null ? say('paper.sign.workshop-open') : say('paper.sign.workshop', { name: by })]),
+    ...(shop.home ? [] : [say('paper.notice.signed')]),
+  ]
+  for (const [index, text] of signs.entries()) {
+    const x = index === 0 ? left : 414
+    paper.line([x, 1030], [x + 328, 1030], 1)
+    drawLines(paper, wrap(paper, [{ ink: small, text }], 328), x, 1048, 15)
+  }
+  numberPages(paper, say('paper.head.of-page', { job, unit, workshop: shop.name }))
   return paper.finish()
 }

@@ -13,6 +13,10 @@ export type Paper = {
   /** Sets one line with its baseline at y; answers the width. */
   text(ink: Ink, text: string, x: number, y: number, align?: Align): number
   line(from: Point, to: Point, width: number, dash?: readonly number[]): void
+  /** Goes on to a fresh page. */
+  nextPage(): void
+  /** Draws on every page there is, once it is known how many there are; the first is 1. */
+  onEveryPage(draw: (page: number, of: number) => void): void
   finish(): Promise<Uint8Array>
 }
 
@@ -20,12 +24,13 @@ export type PaperFacts = { title: string; author: string; width: number; height:
 
 const toPoints = 72 / 96
 
-/** Opens a one-page document. Sizes in 1/96 inch; every font used is embedded as a subset. */
+/** Opens a document on its first page. Sizes in 1/96 inch; every font used is embedded as a subset. */
 export function openPaper(facts: PaperFacts): Paper {
   const doc = new PDFDocument({
     size: [facts.width * toPoints, facts.height * toPoints],
     margin: 0,
     autoFirstPage: false,
+    bufferPages: true,
     lang: 'en',
     displayTitle: true,
     info: { Title: facts.title, Author: facts.author, Creator: 'Legwork' },
@@ -44,8 +49,11 @@ export function openPaper(facts: PaperFacts): Paper {
     }
     doc.font(file).fontSize(size)
   }
-  doc.addPage()
-  doc.scale(toPoints)
+  const nextPage = () => {
+    doc.addPage()
+    doc.scale(toPoints)
+  }
+  nextPage()
 
   const widths = new Map<string, number>()
   const runWidth = (run: Run, size: number): number => {
@@ -102,6 +110,14 @@ export function openPaper(facts: PaperFacts): Paper {
         .lineTo(...to)
         .stroke()
         .restore()
+    },
+    nextPage,
+    onEveryPage(draw) {
+      const { start, count } = doc.bufferedPageRange()
+      for (let index = 0; index < count; index += 1) {
+        doc.switchToPage(start + index)
+        draw(index + 1, count)
+      }
     },
     finish() {
       doc.end()

@@ -3,52 +3,128 @@ import type { PageVerdict } from './hand-over-page-data.ts'
 import type { Ink, Paper } from './paper.ts'
 import { drawSource, markWidth } from './source-mark.ts'
 import { drawVerdict } from './verdict-mark.ts'
-import { clip, drawLines, wrap } from './wrap.ts'
+import { drawLines, type Line, wrap } from './wrap.ts'
 
-export type RuledRow = { what: string; figure?: string; source?: SourceKind | null; verdict?: PageVerdict }
-export type Section = { head: string; rows: readonly RuledRow[] }
+export interface RuledRow {
+  what: string
+  figure?: string
+  source?: SourceKind | null
+  verdict?: PageVerdict
+}
+/** `foot` stands small under the last row: whose limits, who did it. */
+export interface Section {
+  head: string
+  rows: readonly RuledRow[]
+  foot?: string | null
+}
 
 const book: Ink = { face: 'book', size: 13 }
 const bold: Ink = { face: 'book-600', size: 13 }
+const small: Ink = { face: 'book', size: 12 }
 const figures: Ink = { face: 'lettering-500', size: 13.5 }
-const [lead, pad, headHeight, verdictWidth] = [16, 8, 30, 92]
+const [lead, pad, headHeight, verdictWidth, footLead] = [16, 8, 22, 72, 15]
+/** Lines of one row that stay together; a longer one goes on over the page. */
+const together = 30
 
-function layOut(paper: Paper, row: RuledRow, width: number) {
-  const figure = row.figure ? clip(paper, figures, row.figure, width * 0.5) : ''
-  const indent = row.verdict ? verdictWidth : 0
-  const taken = (figure === '' ? 0 : paper.width(figures, figure) + 10) + (row.source ? markWidth + 6 : 0)
-  const lines = wrap(paper, [{ ink: book, text: row.what }], width - indent - taken, 3)
-  return { figure, indent, lines, height: Math.max(1, lines.length) * lead + pad }
+interface LaidOut {
+  row: RuledRow
+  lines: readonly Line[]
+  figure: readonly Line[]
+  indent: number
+  height: number
 }
+
+function layOut(paper: Paper, row: RuledRow, width: number): LaidOut[] {
+  const indent = row.verdict ? verdictWidth : 0
+  const mark = row.source ? markWidth + 6 : 0
+  const figure = row.figure ? wrap(paper, [{ ink: figures, text: row.figure }], width * 0.56 - mark) : []
+  const taken = (figure.length > 0 ? Math.max(...figure.map((line) => line.width)) + 10 : 0) + mark
+  const all = wrap(paper, [{ ink: book, text: row.what }], width - indent - taken)
+  const parts: LaidOut[] = []
+  for (let from = 0; from < Math.max(1, all.length); from += together) {
+    const lines = all.slice(from, from + together)
+    const own = from === 0 ? figure : []
+    const height = Math.max(1, lines.length, own.length) * lead + pad
+    parts.push({ row: from === 0 ? row : { what: row.what }, lines, figure: own, indent, height })
+  }
+  return parts
+}
+
+function footOf(paper: Paper, section: Section, width: number): readonly Line[] {
+  return section.foot ? wrap(paper, [{ ink: small, text: section.foot }], width) : []
+}
+
+const footHeight = (lines: readonly Line[]): number => (lines.length === 0 ? 0 : lines.length * footLead + 4)
 
 /** Height of a section with all its rows. */
 export function sectionHeight(paper: Paper, section: Section, width: number): number {
-  return headHeight + section.rows.reduce((sum, row) => sum + layOut(paper, row, width).height, 0)
+  const rows = section.rows.flatMap((row) => layOut(paper, row, width))
+  return headHeight + rows.reduce((sum, { height }) => sum + height, 0) + footHeight(footOf(paper, section, width))
 }
 
-/** Draws a headed list of ruled rows, figures to the right; rows without a place are counted in the last line. */
-export function drawSection(paper: Paper, section: Section, x: number, y: number, width: number, height: number): void {
+/** Height of its head and the first row: less than that is no beginning. */
+export function beginningHeight(paper: Paper, section: Section, width: number): number {
+  const first = section.rows[0]
+  return headHeight + (first ? (layOut(paper, first, width)[0]?.height ?? 0) : 0)
+}
+
+/** Rows of a section that found no place on the page. */
+export interface Drawn {
+  height: number
+  rest: Section | null
+}
+
+/** Draws a headed list of ruled rows, figures to the right, as far as `room` goes; what has no room is handed back. */
+export function drawSection(
+  paper: Paper,
+  section: Section,
+  at: { x: number; y: number; width: number; room: number },
+): Drawn {
+  const { x, y, width, room } = at
   paper.text({ face: 'lettering-600', size: 15 }, section.head, x, y + 14)
   paper.line([x, y + 21], [x + width, y + 21], 1)
-  let at = y + headHeight - 8
+  let down = headHeight
   for (const [index, row] of section.rows.entries()) {
-    const { figure, indent, lines, height: needs } = layOut(paper, row, width)
-    const kept = index === section.rows.length - 1 ? 0 : lead + pad
-    if (at + needs + kept > y + height + 0.5) {
-      paper.text(book, say('paper.more', { n: section.rows.length - index }), x, at + lead)
-      return
+    const parts = layOut(paper, row, width)
+    for (const [part, laid] of parts.entries()) {
+      if (down + laid.height > room + 0.5 && down > headHeight) {
+        const left = parts.slice(part).map(({ lines }) => lines.map(textOf).join(''))
+        const again = part === 0 ? [row] : [{ what: left.join('') }]
+        return {
+          height: down,
+          rest: { ...section, head: goesOn(section.head), rows: rowsAfter(section, index, again) },
+        }
+      }
+      drawRow(paper, laid, x, y + down, width)
+      down += laid.height
+      hairline(paper, x, x + width, y + down)
     }
-    if (row.verdict) {
-      drawVerdict(paper, row.verdict, x, at + lead)
-      paper.text(bold, say(`paper.verdict.${row.verdict}`), x + 17, at + lead)
-    }
-    drawLines(paper, lines, x + indent, at + lead, lead)
-    const right = x + width - (row.source ? markWidth + 6 : 0)
-    if (figure !== '') paper.text(figures, figure, right, at + lead, 'end')
-    if (row.source) drawSource(paper, row.source, x + width - markWidth, at + lead)
-    at += needs
-    hairline(paper, x, x + width, at)
   }
+  const foot = footOf(paper, section, width)
+  drawLines(paper, foot, x, y + down + footLead, footLead)
+  return { height: down + footHeight(foot), rest: null }
+}
+
+const textOf = (line: Line): string => line.pieces.map((piece) => piece.text).join('')
+const rowsAfter = ({ rows }: Section, index: number, again: readonly RuledRow[]) => [...again, ...rows.slice(index + 1)]
+
+/** The head of what goes on over the page. */
+function goesOn(head: string): string {
+  const ending = say('paper.goes-on', { head: '' })
+  return head.endsWith(ending) ? head : say('paper.goes-on', { head })
+}
+
+function drawRow(paper: Paper, { row, lines, figure, indent }: LaidOut, x: number, y: number, width: number): void {
+  const base = y + lead
+  if (row.verdict) {
+    drawVerdict(paper, row.verdict, x, base)
+    paper.text(bold, say(`paper.verdict.${row.verdict}`), x + 17, base)
+  }
+  drawLines(paper, lines, x + indent, base, lead)
+  const right = x + width - (row.source ? markWidth + 6 : 0)
+  for (const [nth, line] of figure.entries())
+    paper.text(figures, textOf(line).trimEnd(), right, base + nth * lead, 'end')
+  if (row.source) drawSource(paper, row.source, x + width - markWidth, base)
 }
 
 /** The rule under a row: thinner and lighter than the rule under a heading. */

@@ -1,16 +1,35 @@
-import { drawFork, type ForkDrawing } from './fork-drawing.ts'
+import { type ForkParameters, setPlaces } from '@legwork/drawing'
+import { type DrawnFork, drawFork } from './fork-drawing.ts'
 import type { PageFigure } from './hand-over-page-data.ts'
 import type { Ink, Paper, Point } from './paper.ts'
 import { hairline } from './ruled-section.ts'
-import { drawSourceWord, sourceWordWidth } from './source-mark.ts'
+import { drawSource, markWidth } from './source-mark.ts'
 import { drawLines, wrap } from './wrap.ts'
 
 const small: Ink = { face: 'book', size: 12 }
-const [damperAxis, springAxis] = [262, 392]
+const [left, right] = [52, 742]
+/** What the compression's figure takes above the drawing, and the shortest distance below it. */
+const [above, below] = [54, 34]
 
-/** The fork's drawing with every setting written where it is set. Takes the page from y 175 to 534. */
-export function drawSettingsOnFork(paper: Paper, fork: ForkDrawing, settings: readonly PageFigure[]): void {
-  const at = drawFork(paper, fork, damperAxis, springAxis)
+/** The fork's drawing with every setting written where it is set, from `top` down; answers the y below it. */
+export function drawSettingsOnFork(
+  paper: Paper,
+  fork: ForkParameters,
+  settings: readonly PageFigure[],
+  top: number,
+): number {
+  const over = settings.some(({ place }) => place === 'compression') ? above : 12
+  const drawn = drawFork(paper, fork, { left, right, top: top + over })
+  const places = setPlaces(fork, fork.ring ?? 0)
+  return Math.max(drawn.bottom, ...settings.map((figure) => drawSetting(paper, figure, drawn, places)))
+}
+
+function drawSetting(
+  paper: Paper,
+  figure: PageFigure,
+  { on, scale, top, bottom }: DrawnFork,
+  places: ReturnType<typeof setPlaces>,
+): number {
   const lead = (...points: Point[]) => {
     for (const [index, point] of points.entries()) {
       const before = points[index - 1]
@@ -19,48 +38,58 @@ export function drawSettingsOnFork(paper: Paper, fork: ForkDrawing, settings: re
     const [x, y] = points[0] ?? [0, 0]
     paper.doc.circle(x, y, 1.8).fill('#000')
   }
-  for (const figure of settings) {
-    if (figure.place === 'compression') {
-      lead(at.compression, [at.compression[0], 190], [690, 190])
-      callout(paper, figure, 684, 194, 'end', 26, 280)
+  const under = bottom + below
+  switch (figure.place) {
+    case 'compression': {
+      const at = on(places.compression)
+      lead(at, [at[0], top - 32], [at[0] - 40, top - 32])
+      return callout(paper, figure, { x: at[0] - 46, y: top - 26, align: 'end', size: 26, width: 300 })
     }
-    if (figure.place === 'rebound') {
-      lead(at.rebound, [at.rebound[0], 313], [at.rebound[0] + 16, 313])
-      callout(paper, figure, at.rebound[0] + 22, 319, 'start', 26, 220)
+    case 'rebound': {
+      const at = on(places.rebound)
+      const y = at[1] + 26 * scale
+      lead(at, [at[0], y - 6], [at[0] + 14, y - 6])
+      return callout(paper, figure, { x: at[0] + 20, y, align: 'start', size: 26, width: 240 })
     }
-    if (figure.place === 'spacers') {
-      lead(at.spacers, [at.spacers[0] - 34, 316], [at.spacers[0] - 42, 316])
-      callout(paper, figure, at.spacers[0] - 48, 322, 'end', 26, 160)
+    case 'spacers': {
+      const at = on(places.spacers)
+      const y = at[1] - 30 * scale
+      lead(at, [at[0] - 26, y - 6], [at[0] - 34, y - 6])
+      return callout(paper, figure, { x: at[0] - 40, y, align: 'end', size: 26, width: 150 })
     }
-    if (figure.place === 'sag') {
-      const [from, to] = [at.wiper[0], at.ring[0]]
-      for (const x of [from, to]) paper.line([x, at.wiper[1] + 12], [x, 444], 0.6)
-      paper.line([from, 438], [to, 438], 0.6)
-      arrow(paper, from, 438, 1)
-      arrow(paper, to, 438, -1)
-      callout(paper, figure, Math.min(from, 430), 470, 'start', 26, 142)
+    case 'sag': {
+      const [from, to] = [on(places.unmoved), on(places.ring)]
+      const y = bottom + 10
+      for (const [x, start] of [from, to]) paper.line([x, start + 5], [x, y + 6], 0.6)
+      paper.line([from[0], y], [to[0], y], 0.6)
+      arrow(paper, from[0], y, 1)
+      arrow(paper, to[0], y, -1)
+      const width = Math.max(96, right - 170 - from[0])
+      return callout(paper, figure, { x: from[0], y: under + 4, align: 'start', size: 26, width })
     }
-    if (figure.place === 'bath-oil') {
-      lead(at.oil, [at.oil[0], 466], [at.oil[0] + 16, 466])
-      callout(paper, figure, at.oil[0] + 22, 472, 'start', 26, 260)
+    case 'bath-oil': {
+      const at = on(places.bath)
+      lead(at, [at[0], under - 6], [at[0] + 14, under - 6])
+      return callout(paper, figure, { x: at[0] + 20, y: under, align: 'start', size: 26, width: 280 })
     }
-    if (figure.place === 'pressure') {
-      lead(at.valve, [at.valve[0], 432])
-      callout(paper, figure, 742, 474, 'end', 46, 156)
+    case 'pressure': {
+      const at = on(places.valve)
+      lead(at, [at[0], bottom + 2])
+      return callout(paper, figure, { x: right, y: under + 10, align: 'end', size: 46, width: 158 })
     }
   }
 }
 
-/** Figure large, its measure smaller; below it what it is, its detail and where it comes from. */
-function callout(
-  paper: Paper,
-  of: PageFigure,
-  x: number,
-  y: number,
-  align: 'start' | 'end',
-  size: number,
-  width: number,
-) {
+interface Callout {
+  x: number
+  y: number
+  align: 'start' | 'end'
+  size: number
+  width: number
+}
+
+/** Figure large, its measure smaller; below it where it comes from, what it is, and its detail. Answers the y below. */
+function callout(paper: Paper, of: PageFigure, { x, y, align, size, width }: Callout): number {
   const [number = '', ...rest] = of.figure.split(/\s/u)
   const big: Ink = { face: 'lettering-500', size }
   const measure: Ink = { face: 'lettering', size: Math.max(15, size * 0.48) }
@@ -68,17 +97,19 @@ function callout(
   const total = paper.width(big, number) + paper.width(measure, unit)
   const start = align === 'end' ? x - total : x
   paper.text(measure, unit, start + paper.text(big, number, start, y), y)
-  let below = y + 12 + size * 0.2
+  let at = y + 12 + size * 0.16
   const words = of.detail === null ? of.name : `${of.name}, ${of.detail}`
-  for (const line of wrap(paper, [{ ink: small, text: words }], width, 3)) {
+  for (const [index, line] of wrap(paper, [{ ink: small, text: words }], width - markWidth - 5).entries()) {
     const text = line.pieces
       .map((piece) => piece.text)
       .join('')
       .trimEnd()
-    paper.text(small, text, x, below, align)
-    below += 15
+    const from = align === 'end' ? x - paper.width(small, text) : x + markWidth + 5
+    paper.text(small, text, from, at)
+    if (index === 0) drawSource(paper, of.source, from - markWidth - 5, at)
+    at += 15
   }
-  drawSourceWord(paper, of.source, align === 'end' ? x - sourceWordWidth(paper, of.source, small) : x, below, small)
+  return at
 }
 
 function arrow(paper: Paper, x: number, y: number, way: 1 | -1) {
@@ -91,13 +122,13 @@ const figures: Ink = { face: 'lettering-500', size: 17 }
 export function drawSettingsAsRows(paper: Paper, settings: readonly PageFigure[], y: number): number {
   let at = y
   for (const figure of settings) {
-    const width = paper.text(figures, figure.figure, 742, at + 19, 'end')
+    const width = paper.text(figures, figure.figure, right, at + 19, 'end')
     const words = figure.detail === null ? figure.name : `${figure.name}, ${figure.detail}`
-    const source = 742 - width - 16 - sourceWordWidth(paper, figure.source, small)
-    drawSourceWord(paper, figure.source, source, at + 19, small)
-    const lines = wrap(paper, [{ ink: { face: 'book', size: 13.5 }, text: words }], source - 70, 2)
-    at = drawLines(paper, lines, 52, at + 19, 16) - 8
-    hairline(paper, 52, 742, at)
+    const source = right - width - 10 - markWidth
+    drawSource(paper, figure.source, source, at + 19)
+    const lines = wrap(paper, [{ ink: { face: 'book', size: 13.5 }, text: words }], source - 70)
+    at = drawLines(paper, lines, left, at + 19, 16) - 8
+    hairline(paper, left, right, at)
   }
   return at
 }

@@ -47,7 +47,3 @@ export function drawSourceWord(paper: Paper, source: SourceKind, x: number, y: n
   drawSource(paper, source, x, y)
   return markWidth + 4 + paper.text(ink, say(`paper.source.${source}`), x + markWidth + 4, y)
 }
-
-export function sourceWordWidth(paper: Paper, source: SourceKind, ink: Ink): number {
-  return markWidth + 4 + paper.width(ink, say(`paper.source.${source}`))
-}

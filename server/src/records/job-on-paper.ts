@@ -1,4 +1,5 @@
 /** A job with everything that its papers name: figures in the measures of whoever asks. */
+import type { WorkshopLine } from '@legwork/contract'
 import { formatQuantity } from '@legwork/engine'
 import {
   type Id,
@@ -10,6 +11,7 @@ import {
   say,
   type Unit,
 } from '@legwork/trade'
+import type { Letterhead } from '../papers/letterhead.ts'
 import type { Reader } from '../store/store.ts'
 import { readJobBook } from './job-book.ts'
 import { readRegisters, readTexts } from './read.ts'
@@ -22,7 +24,7 @@ export const day = (at: string): string => dayFormat.format(new Date(at))
 export interface JobOnPaper {
   state: JobState
   number: string
-  workshop: string
+  shop: Letterhead
   address: string
   measures: Measures
   now: string
@@ -60,7 +62,7 @@ export async function readJobOnPaper(
   return {
     state,
     number: `J${String(card?.number ?? 0).padStart(2, '0')}`,
-    workshop: registers.workshop.name,
+    shop: letterheadOf(registers.workshop),
     address: `${asked.origin}/units/${state.opened.unit}`,
     measures: person?.body.measures ?? metric,
     now,
@@ -68,6 +70,15 @@ export async function readJobOnPaper(
     text: (digest) => texts.get(digest) ?? say('paper.removed'),
   }
 }
+
+const letterheadOf = ({ name, address, phone, terms, home }: WorkshopLine): Letterhead => ({
+  name,
+  address,
+  phone,
+  // At home nobody stands in for anything to anybody.
+  terms: home ? null : terms,
+  home,
+})
 
 export const nameOf = (job: JobOnPaper, person: Id): string =>
   job.registers.people.find((line) => line.body.id === person)?.body.name ?? say('paper.nobody')
@@ -83,3 +94,6 @@ export function unitLine(job: JobOnPaper): string {
   const unit = unitOf(job)
   return unit ? `${unit.label}, ${unit.description}` : say('paper.nobody')
 }
+
+/** With kit [kg], as the set-up reckoned with it; before a set-up, as the register has it. */
+export const massOf = (job: JobOnPaper): number | null => job.state.setUp?.riderMass ?? riderOf(job)?.mass ?? null

@@ -1,91 +1,84 @@
 /** A job as its papers print it: figures in the measures of whoever asks, each with where it comes from. */
 import { formatQuantity } from '@legwork/engine'
-import { type Digest, dueFrom, intervals, isServiceId, say, sayMessage } from '@legwork/trade'
-import type { DueService } from '../papers/due-calendar.ts'
+import { type Digest, isWordKey, say, sayMessage } from '@legwork/trade'
 import type { HandOverPage } from '../papers/hand-over-page-data.ts'
 import type { Label } from '../papers/label.ts'
 import type { Notice } from '../papers/notice.ts'
+import { elsewhereOf } from './elsewhere-on-paper.ts'
 import { drawingOf } from './fork-on-paper.ts'
-import { day, type JobOnPaper, nameOf, pressureIn, riderOf, unitLine, unitOf } from './job-on-paper.ts'
+import { holdsAirOf } from './holds-air-on-paper.ts'
+import { day, type JobOnPaper, massOf, nameOf, pressureIn, riderOf, unitLine, unitOf } from './job-on-paper.ts'
+import { keptOf } from './marks-on-paper.ts'
+import { declinedOf, nextHoursOf, nextOf } from './next-on-paper.ts'
 import { settingsOf } from './settings-on-paper.ts'
 import { Trouble } from './trouble.ts'
-import { beforeAfterOf, doneOf, foundOf, holdsAirOf, pouredInto } from './work-on-paper.ts'
+import { beforeAfterOf, doneOf, foundOf, handsOf, limitsOf, pouredInto } from './work-on-paper.ts'
 
-function nextOf(job: JobOnPaper): { service: string; hours: string; date: string; day: string | null } | null {
-  if (!job.state.plan || job.state.plan.answer === 'no') return null
-  const { low, high } = intervals['lower-legs']
-  const hoursPerWeek = riderOf(job)?.hoursPerWeek ?? null
-  const from = (job.state.handedOver?.at ?? job.now).slice(0, 10)
-  const due = hoursPerWeek ? dueFrom({ service: 'lower-legs', hoursPerWeek, from }) : null
-  return {
-    service: say('service.lower-legs'),
-    hours: say('paper.hours', { low, high }),
-    date: due ? say('paper.date', { early: day(due.early), late: day(due.late) }) : say('paper.no-date'),
-    day: due?.date ?? null,
-  }
+/** Mass with kit and posture, as far as they are known. */
+function riderKitOf(job: JobOnPaper): string | null {
+  const mass = massOf(job)
+  const posture = riderOf(job)?.posture ?? null
+  const key = `paper.posture.${posture}`
+  const words = [
+    ...(mass === null
+      ? []
+      : [say('paper.kit.mass', { mass: formatQuantity(mass, 'kg', { digits: Number.isInteger(mass) ? 0 : 1 }) })]),
+    ...(posture === null ? [] : [isWordKey(key) ? sayMessage({ key, params: {} }) : posture]),
+  ]
+  return words.length === 0 ? null : words.join(', ')
 }
 
-/** With kit, as the set-up reckoned with it; before a set-up, as the register has it. */
-function riderMassOf(job: JobOnPaper): string | null {
-  const mass = job.state.setUp?.riderMass ?? riderOf(job)?.mass ?? null
-  return mass === null ? null : formatQuantity(mass, 'kg')
+function cautionsOf({ state, ...job }: JobOnPaper): string[] {
+  const { sheet } = state
+  const holdsAir = sheet === null || sheet.springKind === 'air'
+  return [
+    ...(holdsAir ? [say('paper.caution.air'), say('paper.caution.pump')] : []),
+    ...(sheet?.maxPressure
+      ? [say('paper.caution.maximum', { maximum: pressureIn({ state, ...job }, sheet.maxPressure.value) })]
+      : []),
+    say('paper.caution.sheet'),
+  ]
 }
 
 export function handOverPageOf(job: JobOnPaper): HandOverPage {
   const { state } = job
-  const { handedOver, opened, plan, sag, setting, sheet } = state
-  const next = nextOf(job)
-  const notKnown = Object.entries(state.snapshot).flatMap(([item, kept]) =>
-    kept.notKnownBecause
-      ? [
-          say('paper.not-known', {
-            item: say(`snapshot.${item as 'length'}`), // the keys of a snapshot are its items
-            reason: job.text(kept.notKnownBecause),
-          }),
-        ]
-      : [],
-  )
+  const { handedOver, opened, sag, setting, sheet } = state
   return {
-    workshop: job.workshop,
+    shop: job.shop,
     job: job.number,
     date: day(handedOver?.at ?? job.now),
-    handedOverBy: handedOver ? nameOf(job, handedOver.person) : '–',
+    handedOverBy: handedOver ? nameOf(job, handedOver.person) : null,
     rider: riderOf(job)?.name ?? null,
-    riderMass: riderMassOf(job),
+    riderKit: riderKitOf(job),
     unit: unitLine(job),
+    serial: unitOf(job)?.serial ?? null,
     asked: opened?.asked ? job.text(opened.asked) : null,
     settings: settingsOf(job),
     drawing: sheet
       ? drawingOf(sheet, {
-          spacers: setting?.spacers ?? 0,
+          spacers: setting?.spacers ?? sheet.spacers?.value ?? 0,
           sag: sag ? (sag.fromAbove + sag.fromBelow) / 2 : null,
           oil: { left: pouredInto(state, 'left'), right: pouredInto(state, 'right') },
         })
       : null,
     found: foundOf(job),
+    limits: limitsOf(job),
     done: doneOf(job),
+    hands: handsOf(job),
     beforeAfter: beforeAfterOf(job),
     holdsAir: holdsAirOf(job),
-    next,
+    elsewhere: elsewhereOf(job),
+    next: nextOf(job),
     beforeYouRide: [
       ...(sheet?.kind.startsWith('shock')
         ? [say('paper.check.shock-bolts'), say('paper.check.shock-clear')]
         : [say('paper.check.axle'), say('paper.check.brake')]),
       ...(setting ? [say('paper.check.pressure', { pressure: pressureIn(job, setting.pressure) })] : []),
     ],
-    declined: (plan?.declined ?? []).filter(isServiceId).map((service) => say(`service.${service}`)),
-    waivers: state.waivers.map((one) =>
-      say('paper.waived', { gate: one.gate, name: nameOf(job, one.person), reason: job.text(one.reason) }),
-    ),
-    notes: notKnown,
+    declined: declinedOf(job),
+    kept: keptOf(job),
     carriedOver: state.carriedOver,
-    cautions: [
-      say('paper.caution.pump'),
-      ...(sheet?.maxPressure
-        ? [say('paper.caution.maximum', { maximum: pressureIn(job, sheet.maxPressure.value) })]
-        : []),
-      say('paper.caution.sheet'),
-    ],
+    cautions: cautionsOf(job),
     receivedBy: handedOver ? { name: job.text(handedOver.receivedBy), time: day(handedOver.at) } : null,
     address: job.address,
   }
@@ -96,13 +89,16 @@ export function labelOf(job: JobOnPaper): Label {
   return {
     job: job.number,
     date: day(job.state.handedOver?.at ?? job.now),
-    pressure: setting
-      ? `${pressureIn(job, setting.pressure)} ${say('paper.pressure.detail-plain', { temperature: formatQuantity(setting.temperature, job.measures.temperature) })}`
+    pressure: setting ? pressureIn(job, setting.pressure) : null,
+    at: setting
+      ? say('paper.pressure.detail-plain', {
+          temperature: formatQuantity(setting.temperature, job.measures.temperature),
+        })
       : null,
     lines: settingsOf(job)
       .filter((figure) => figure.place !== 'pressure' && figure.place !== 'bath-oil')
       .map((figure) => say(`paper.short.${figure.place}`, { figure: figure.figure })),
-    next: nextOf(job)?.hours ?? null,
+    next: nextHoursOf(job),
     address: job.address,
   }
 }
@@ -129,36 +125,20 @@ export async function noticeOf(
     ])
   const first = condemned[0]?.[1]
   return {
-    workshop: job.workshop,
+    shop: job.shop,
     job: job.number,
     date: day(first?.at ?? job.now),
     unit: unitLine(job),
+    serial: unitOf(job)?.serial ?? null,
     rider: riderOf(job)?.name ?? null,
     found: [
       ...condemned.map(
         ([part, { found }]) => `${say(`part.${part as 'crown'}`)}: ${found ? job.text(found) : say('part.condemned')}`,
       ), // the keys of a chassis are its parts
-      ...(state.stopped ? [sayMessage(state.stopped.because)] : []),
+      // Of a condemned part the part itself says it.
+      ...(state.stopped && condemned.length === 0 ? [sayMessage(state.stopped.because)] : []),
     ],
     photos: await Promise.all(condemned.flatMap(([, part]) => part.photos.map(photoOf))),
-    by: first ? nameOf(job, first.person) : '–',
+    by: first ? nameOf(job, first.person) : null,
   }
-}
-
-/** @throws Trouble 404 where no date can be worked out */
-export function dueOf(job: JobOnPaper): DueService {
-  const next = nextOf(job)
-  const unit = unitOf(job)
-  if (!next?.day || !unit)
-    throw new Trouble(404, 'No date', [
-      {
-        field: 'hoursPerWeek',
-        code: 'due.no-hours',
-        came: 'nothing',
-        allowed: 'the rider’s hours a week',
-        next: 'Ask the rider and write it into the register.',
-      },
-    ])
-  const { service, hours } = next
-  return { unitId: unit.id, unit: unitLine(job), service, hours, date: next.day, address: job.address }
 }

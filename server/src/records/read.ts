@@ -16,8 +16,9 @@ import { entryOf } from './rows.ts'
 import { wordsOf } from './search-words.ts'
 import { Trouble } from './trouble.ts'
 
-function workshopLine(row: Tables['workshop']): WorkshopLine {
-  return { id: row.id, name: row.name, demo: row.demo === 1, home: row.home === 1, createdAt: row.created_at }
+export function workshopLine(row: Tables['workshop']): WorkshopLine {
+  const { id, name, address, phone, terms } = row
+  return { id, name, address, phone, terms, demo: row.demo === 1, home: row.home === 1, createdAt: row.created_at }
 }
 
 export async function readWorkshops(read: Reader): Promise<WorkshopLine[]> {

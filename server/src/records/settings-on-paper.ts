@@ -1,22 +1,17 @@
 /** The settings as the hand-over page and the label print them. */
-import { formatQuantity, pumpReading } from '@legwork/engine'
+import { formatQuantity } from '@legwork/engine'
 import { legs, type Sheet, say } from '@legwork/trade'
 import type { PageFigure } from '../papers/hand-over-page-data.ts'
 import { type JobOnPaper, lengthIn, pressureIn } from './job-on-paper.ts'
+import { pumpOf, pumpShows } from './pump-on-paper.ts'
 import { pouredInto } from './work-on-paper.ts'
 
 function pressureFigure(job: JobOnPaper, sheet: Sheet | null): PageFigure[] {
   const { setting, setUp } = job.state
   if (!setting) return []
   const temperature = formatQuantity(setting.temperature, job.measures.temperature)
-  const pump = job.registers.instruments.find((line) => line.body.id === setting.pump)?.body
-  const volume = sheet?.spring.positiveVolume
-    ? sheet.spring.positiveVolume.value - setting.spacers * (sheet.spring.spacerVolume?.value ?? 0)
-    : null
-  const shown =
-    (pump?.kind === 'pump' || pump?.kind === 'gauge') && volume !== null
-      ? pumpReading({ volume, hoseVolume: pump.hoseVolume, pressure: setting.pressure }).reading * (1 + pump.offset)
-      : null
+  const pump = pumpOf(job, setting.pump)
+  const shown = pump && pumpShows(sheet, setting.spacers, setting.pressure, pump)
   const detail =
     shown !== null && pump
       ? say('paper.pressure.detail', { temperature, pump: pump.name, shown: pressureIn(job, shown) })

@@ -13,7 +13,8 @@ import {
   say,
 } from '@legwork/trade'
 import type { HandOverPage } from '../papers/hand-over-page-data.ts'
-import { type JobOnPaper, lengthIn, nameOf, pressureIn } from './job-on-paper.ts'
+import type { RuledRow } from '../papers/ruled-section.ts'
+import { type JobOnPaper, lengthIn, nameOf } from './job-on-paper.ts'
 
 const stepOf = (state: JobState, step: string) => state.steps.find((one) => one.step === step)
 
@@ -28,6 +29,12 @@ const judged = {
   breakaway: (value: number) => formatQuantity(value, 'N'),
   'return-time': (value: number) => formatQuantity(value, 's', { digits: 2 }),
   'short-of-length': (value: number) => formatQuantity(value, 'mm'),
+  'return-closed-over-open': (value: number) => value.toFixed(2),
+  'return-warm-over-cold': (value: number) => value.toFixed(2),
+  'lock-out-creep': (value: number) => formatQuantity(value, 'mm'),
+  'dead-zone': (value: number) => formatQuantity(value, 'mm'),
+  'leak-24-h': (value: number) => formatQuantity(value, '%', { digits: 1 }),
+  'mount-play': (value: number) => formatQuantity(value, 'mm', { digits: 2 }),
 } as const satisfies Record<string, (value: number) => string>
 const isJudged = (what: string): what is keyof typeof judged => Object.hasOwn(judged, what)
 
@@ -80,49 +87,78 @@ export function foundOf(job: JobOnPaper): HandOverPage['found'] {
   return found
 }
 
-export function doneOf(job: JobOnPaper): HandOverPage['done'] {
+/** Whose limits the findings were held against; null where none was. */
+export function limitsOf({ state }: JobOnPaper): string | null {
+  const sources = lastMeasured(state)
+    .filter((entry) => isJudged(entry.what))
+    .flatMap((entry) => judgeMeasured(entry.what, entry.reading.value, state.sheet).source ?? [])
+  const drained = legs.some((leg) => stepOf(state, 'foot-off')?.done[leg]?.reading)
+  const own = state.sheet && sources.some(({ kind }) => kind !== 'common-practice')
+  const usual = drained || sources.some(({ kind }) => kind === 'common-practice')
+  const of = [
+    ...(own && state.sheet
+      ? [say('paper.limits.sheet', { name: state.sheet.name, revision: state.sheet.revision })]
+      : []),
+    ...(usual ? [say('paper.limits.usual')] : []),
+  ]
+  return of.length === 0 ? null : say('paper.limits', { of: of.join('; ') })
+}
+
+/** Parts that are new once their step is ticked. */
+const renewed = [
+  ['seals-in', 'paper.wipers'],
+  ['air-seals-new', 'paper.air-seals'],
+] as const
+
+export function doneOf(job: JobOnPaper): RuledRow[] {
   const { state } = job
-  const done: HandOverPage['done'] = []
+  const done: RuledRow[] = []
   for (const service of state.plan?.services ?? []) {
     if (isServiceId(service) && state.plan?.answer !== 'no')
       done.push({ what: say(`service.${service}`), figure: '', source: null })
   }
+  const news = say('paper.washer.new')
+  for (const [step, what] of renewed)
+    if (stepOf(state, step)?.complete) done.push({ what: say(what), figure: news, source: null })
   for (const leg of legs) {
     const side = { leg: say(`leg.${leg}`) }
     const oil = pouredInto(state, leg)
     if (oil !== null)
       done.push({ what: say('paper.oil', side), figure: formatQuantity(oil, 'ml'), source: 'measured-here' })
     const foot = stepOf(state, 'foot-torque')?.done[leg]
-    const torque = state.sheet?.legs?.[leg].footTorque?.value
-    if (foot && torque !== undefined) {
-      done.push({
-        what: say('paper.torque', side),
-        figure: formatQuantity(torque, job.measures.torque),
-        source: 'makers-sheet',
-      })
-      done.push({ what: say('paper.washer', side), figure: say('paper.washer.new'), source: null })
-    }
+    if (foot) done.push({ what: say('paper.washer', side), figure: news, source: null })
   }
-  const hands = handsOf(job)
-  if (hands) done.push(hands)
+  done.push(...torquesOf(job))
   // What the paper book said was done.
   if (state.carriedOver)
     for (const note of state.notes) done.push({ what: job.text(note.text), figure: '', source: null })
   return done
 }
 
-/** Whose hands did it, and how long that takes by the plan. */
-function handsOf(job: JobOnPaper): HandOverPage['done'][number] | null {
+/** Fasteners that were torqued, by the sheet's figure. */
+function torquesOf(job: JobOnPaper): RuledRow[] {
+  const { state, measures } = job
+  const row = (what: string, torque: number | undefined): RuledRow[] =>
+    torque === undefined ? [] : [{ what, figure: formatQuantity(torque, measures.torque), source: 'makers-sheet' }]
+  const feet = legs.flatMap((leg) =>
+    stepOf(state, 'foot-torque')?.done[leg]
+      ? row(say('paper.torque', { leg: say(`leg.${leg}`) }), state.sheet?.legs?.[leg].footTorque?.value)
+      : [],
+  )
+  const cap = stepOf(state, 'cap-torque')?.complete
+  return [...feet, ...(cap ? row(say('paper.cap-torque'), state.sheet?.spring.capTorque?.value) : [])]
+}
+
+/** Whose hands did it, and in a shop how long it took of what was planned. */
+export function handsOf(job: JobOnPaper): string | null {
+  const { steps, minutesDone, minutesPlanned } = job.state
   const people = new Set(
-    job.state.steps.flatMap(({ done }) => [done.once, done.left, done.right].flatMap((one) => one?.person ?? [])),
+    steps.flatMap(({ done }) => [done.once, done.left, done.right].flatMap((one) => one?.person ?? [])),
   )
   if (people.size === 0) return null
   const names = [...people].map((person) => nameOf(job, person)).join(', ')
-  return {
-    what: say('paper.by-hands', { names }),
-    figure: say('paper.minutes', { n: Math.round(job.state.minutesDone) }),
-    source: null,
-  }
+  if (job.shop.home) return say('paper.by-hands', { names })
+  return say('paper.by-hands.minutes', { names, done: Math.round(minutesDone), planned: Math.round(minutesPlanned) })
 }
 
 /** Each bench test as received beside the same test when done. */
@@ -155,21 +191,4 @@ export function beforeAfterOf(job: JobOnPaper): HandOverPage['beforeAfter'] {
     })
   }
   return rows
-}
-
-/** How the air was watched: what it was filled to, what the gauge showed at the end, how long lay between. */
-export function holdsAirOf(job: JobOnPaper): string | null {
-  const { measured } = job.state
-  const end = measured.findLast((one) => one.what === 'leak-down-end')
-  const start = measured.findLast((one) => one.what === 'leak-down-start' && (!end || one.at <= end.at))
-  if (!start || !end) return null
-  const pump = job.registers.instruments.find((line) => line.body.id === end.reading.instrument)?.body
-  const minutes = Math.round((Date.parse(end.at) - Date.parse(start.at)) / 60_000)
-  return say('paper.holds-air', {
-    start: pressureIn(job, start.reading.value),
-    end: pressureIn(job, end.reading.value),
-    time:
-      minutes < 180 ? say('paper.minutes', { n: minutes }) : say('paper.hours-long', { n: Math.round(minutes / 60) }),
-    pump: pump?.name ?? say('paper.a-gauge'),
-  })
 }

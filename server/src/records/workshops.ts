@@ -3,6 +3,7 @@ import { randomBytes } from 'node:crypto'
 import type { WorkshopLine } from '@legwork/contract'
 import { type Id, newId, type Person } from '@legwork/trade'
 import type { Store } from '../store/store.ts'
+import { readWorkshop, workshopLine } from './read.ts'
 import { writeRegister } from './registers.ts'
 import { Trouble } from './trouble.ts'
 
@@ -46,7 +47,25 @@ export async function openWorkshop(
     )
     if (outcome.status === 'refused') throw new Trouble(422, 'The person cannot be written', outcome.errors)
   })
-  return { workshop: { id, name: made.name, demo: made.demo, home: made.home, createdAt: at }, person }
+  const { name, demo, home } = made
+  const letterhead = { address: null, phone: null, terms: null }
+  return { workshop: { id, name, demo, home, createdAt: at, ...letterhead }, person }
+}
+
+/** What stands at the head of its papers; a field that is null is left out there. */
+export interface LetterheadChange {
+  name: string
+  address: string | null
+  phone: string | null
+  terms: string | null
+}
+
+/** @throws Trouble 404 for a workshop that is not here */
+export async function changeLetterhead(store: Store, workshop: Id, change: LetterheadChange): Promise<WorkshopLine> {
+  return store.write(async (write) => {
+    await write.updateTable('workshop').set(change).where('id', '=', workshop).execute()
+    return workshopLine(await readWorkshop(write, workshop))
+  })
 }
 
 /** Signs a station in; the same id again gives the station there is. */

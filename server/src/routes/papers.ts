@@ -9,7 +9,8 @@ import { renderHandOverPage } from '../papers/hand-over-page.ts'
 import { renderLabel } from '../papers/label.ts'
 import { renderNotice } from '../papers/notice.ts'
 import { type JobOnPaper, readJobOnPaper } from '../records/job-on-paper.ts'
-import { dueOf, handOverPageOf, labelOf, noticeOf } from '../records/job-papers.ts'
+import { handOverPageOf, labelOf, noticeOf } from '../records/job-papers.ts'
+import { duesOf } from '../records/next-on-paper.ts'
 import { photoBytesOf } from '../records/photos.ts'
 import type { Server } from '../server-parts.ts'
 import { streamName } from './book.ts'
@@ -37,7 +38,7 @@ const papers: Readonly<
   'due.ics': {
     says: 'The next service as a calendar file',
     type: 'text/calendar; charset=utf-8',
-    make: async (job) => dueCalendar(dueOf(job)),
+    make: async (job) => dueCalendar(duesOf(job)),
   },
 }
 

@@ -4,7 +4,7 @@ import type { FastifyInstance } from 'fastify'
 import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { z } from 'zod'
 import { readRegisters, readWorkshops } from '../records/read.ts'
-import { openStation, openWorkshop } from '../records/workshops.ts'
+import { changeLetterhead, openStation, openWorkshop } from '../records/workshops.ts'
 import type { Server } from '../server-parts.ts'
 
 const newWorkshop = z.strictObject({
@@ -14,9 +14,16 @@ const newWorkshop = z.strictObject({
   person: person.omit({ id: true }),
 })
 const newStation = z.strictObject({ id, workshop: id, name: z.string().trim().min(1).max(120) })
+const said = (most: number) => z.string().trim().min(1).max(most).nullable()
+const letterhead = z.strictObject({
+  name: z.string().trim().min(1).max(120),
+  address: said(200),
+  phone: said(60),
+  terms: said(600),
+})
 export const ofWorkshop = z.object({ workshop: id })
 
-export function workshopRoutes(app: FastifyInstance, { store, clock }: Server): void {
+export function workshopRoutes(app: FastifyInstance, { store, clock, announcer }: Server): void {
   const routes = app.withTypeProvider<ZodTypeProvider>()
   routes.get(
     '/api/workshops',
@@ -32,6 +39,18 @@ export function workshopRoutes(app: FastifyInstance, { store, clock }: Server): 
       schema: { summary: 'Open a workshop with its first person', body: newWorkshop },
     },
     async (request, reply) => reply.code(201).send(await openWorkshop(store, request.body, clock())),
+  )
+  routes.put(
+    '/api/workshops/:workshop/letterhead',
+    {
+      config: { permission: 'workshop.change' },
+      schema: { summary: 'Write what stands at the head of the papers', params: ofWorkshop, body: letterhead },
+    },
+    async (request) => {
+      const workshop = await changeLetterhead(store, request.params.workshop, request.body)
+      announcer.announce(workshop.id)
+      return { workshop }
+    },
   )
   routes.post(
     '/api/stations',

@@ -25,6 +25,9 @@ export interface Tables {
     home: 0 | 1
     last_position: number
     created_at: string
+    address: string | null
+    phone: string | null
+    terms: string | null
   }
   station: {
     id: string

@@ -1,0 +1,41 @@
+/** What the setting becomes on the rider's trail, and what the rider's own pump shows. */
+import { ambientShift, formatQuantity } from '@legwork/engine'
+import { say, springOf } from '@legwork/trade'
+import type { RuledRow } from '../papers/ruled-section.ts'
+import { type JobOnPaper, lengthIn, pressureIn, riderOf } from './job-on-paper.ts'
+import { chamberOf, pumpShows } from './pump-on-paper.ts'
+
+function ownPumpRow(job: JobOnPaper): RuledRow[] {
+  const { setting, sheet } = job.state
+  const pump = riderOf(job)?.pump
+  const shown = setting && pump ? pumpShows(sheet, setting.spacers, setting.pressure, pump) : null
+  return shown === null ? [] : [{ what: say('paper.own-pump'), figure: pressureIn(job, shown), source: 'worked-out' }]
+}
+
+function trailRows(job: JobOnPaper): RuledRow[] {
+  const { setting, setUp, sheet, trail } = job.state
+  if (!setting || !trail || !sheet || chamberOf(sheet, setting.spacers) === null) return []
+  const spring = springOf(sheet, { spacers: setting.spacers })
+  const shift = ambientShift(spring, {
+    pressure: setting.pressure,
+    ...(setUp ? { load: setUp.load } : {}),
+    from: { temperature: setting.temperature, ...(setUp ? { ambient: setUp.ambient } : { altitude: 0 }) },
+    to: { altitude: trail.altitude, temperature: trail.temperature },
+  })
+  const place = {
+    altitude: formatQuantity(trail.altitude, 'm', { digits: 0 }),
+    temperature: formatQuantity(trail.temperature, job.measures.temperature),
+  }
+  const source = 'worked-out'
+  return [
+    ...(shift.pressure === undefined
+      ? []
+      : [{ what: say('paper.trail', place), figure: pressureIn(job, shift.pressure), source } as const]),
+    ...(shift.strokeThere === undefined
+      ? []
+      : [{ what: say('paper.trail.sag'), figure: lengthIn(job, shift.strokeThere), source } as const]),
+    ...(shift.overMaximum ? [{ what: say('paper.trail.over') }] : []),
+  ]
+}
+
+export const elsewhereOf = (job: JobOnPaper): RuledRow[] => [...trailRows(job), ...ownPumpRow(job)]
