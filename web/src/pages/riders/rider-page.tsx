@@ -61,7 +61,11 @@ function RiderBook({ rider }: { rider: Rider }) {
               <QuantityText value={rider.mass} kind="mass" digits={1} hand />
             </Said>
           )}
-          {rider.posture && <Said name={say('take-in.rider.posture')}>{postureText(rider.posture)}</Said>}
+          {rider.posture && (
+            <Said name={say('take-in.rider.posture')}>
+              <span translate="no">{postureText(rider.posture)}</span>
+            </Said>
+          )}
           {rider.frontShare !== null && (
             <ValueRow
               name={

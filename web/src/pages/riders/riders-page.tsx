@@ -33,7 +33,11 @@ export function RidersPage() {
                 .map(({ label }) => label)
                 .join(', ')}
             </span>
-            {rider.posture && <small className="book">{postureText(rider.posture)}</small>}
+            {rider.posture && (
+              <small className="book" translate="no">
+                {postureText(rider.posture)}
+              </small>
+            )}
           </span>
           {rider.mass !== null && (
             <span>

@@ -28,6 +28,8 @@ interface RowProps {
   width: number
 }
 
+/** Names and dates are data: never put into another language. */
+const data = { translate: 'no' }
 const monthName = new Intl.DateTimeFormat('en-GB', { month: 'long', timeZone: 'UTC' })
 
 function Months({ scale, ticks, height }: RowProps & { height: number }) {
@@ -58,7 +60,7 @@ function Owners({ life, riders, scale, now }: RowProps & { life: Life; riders: r
           fill="var(--ink)"
           visibility={x1 - x0 > 22 ? 'visible' : 'hidden'}
         />
-        <Lettering x={px(x0 + 4)} y={14} fontSize={16} fontWeight={600} halo>
+        <Lettering x={px(x0 + 4)} y={14} fontSize={16} fontWeight={600} halo {...data}>
           {riders.find(({ id }) => id === rider)?.name ?? say('bench.no-rider')}
         </Lettering>
       </g>
@@ -261,7 +263,15 @@ export function LifeLine({ life, ridden, due, riders, now, numberOf, label }: Li
       <p className="name" />
       <svg width={width} height={24} viewBox={`0 0 ${width} 24`} overflow="visible" aria-hidden="true">
         {months.map(({ at, year }) => (
-          <Lettering key={at} x={px(scale(at) + 4)} y={16} fontSize={14} fontWeight={400} fill="var(--graphite)">
+          <Lettering
+            key={at}
+            x={px(scale(at) + 4)}
+            y={16}
+            fontSize={14}
+            fontWeight={400}
+            fill="var(--graphite)"
+            {...data}
+          >
             {year ? String(new Date(at).getUTCFullYear()) : monthName.format(at)}
           </Lettering>
         ))}
