@@ -283,7 +283,7 @@ export const appCalculationWords = {
   'calc.choice.over-95-kg': 'over 95 kg',
   'calc.choice.road-gravel': 'road and gravel',
 
-  'calc.picture.time': 'time',
+  'calc.picture.time': 'Time',
   'calc.out.stroke': 'Stroke',
   'calc.picture.slow': 'slow',
   'calc.picture.fast': 'fast, beside slow',
@@ -292,17 +292,26 @@ export const appCalculationWords = {
   'calc.picture.drop.force': 'Force in the leg over the time of the drop.',
   'calc.picture.leak-down':
     'Both readings, what no leak would have shown, and the chamber between. The numbers stand below.',
-  'calc.picture.no-leak': 'without a leak',
+  'calc.picture.no-leak': 'what the gauge would show without a leak',
   'calc.picture.chamber': 'in the chamber, at the first temperature',
+  'calc.picture.gauge': 'the gauge as read, with its step',
   'calc.picture.life':
-    'Share still running over the hours, with its band and the law through it. The numbers stand below.',
-  'calc.picture.law': 'law',
-  'calc.picture.b10': 'one in ten',
+    'Share still running over the hours and the fitted law, each with its band. The numbers stand below.',
+  'calc.picture.life.counted': 'counted, with its 90 % band',
+  'calc.picture.life.running': 'still running, or taken out sound',
+  'calc.picture.law': 'fitted law (Weibull), with its 90 % band',
+  'calc.picture.b10': 'one in ten has failed by then, with its 90 % band',
   'calc.picture.of-draws': 'of the draws',
+  'calc.picture.doubt.band': 'nine in ten lie between these',
+  'calc.picture.doubt.middle': 'half lie below, half above',
   'calc.picture.doubt': 'How often the draws gave which value; the band holds nine in ten. The numbers stand below.',
   'calc.picture.press-test':
     'Readings of the press and the curves that may explain them. The numbers stand in the table below.',
   'calc.picture.press.marks': 'ring: pressing, triangle: releasing',
+  'calc.picture.press.off':
+    'Off the sheet: the mean of both directions with its 90 %, and each curve, less what the sheet gives',
+  'calc.picture.press.off-at':
+    'Off the sheet at {pressure}: the mean of both directions with its 90 %, and each curve, less what the sheet gives',
   'calc.picture.diagnose':
     'The pointer stands where a cause is before anything was seen, the bar goes to where the signs bring it.',
   'calc.likely.likely': 'likely',

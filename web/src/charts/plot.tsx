@@ -12,6 +12,8 @@ export interface PlotAxis {
   readonly unit: string
   /** What is read along it, in words. */
   readonly words: string
+  /** Where numbers stand, on an axis that is no straight scale; round numbers otherwise. */
+  readonly ticks?: readonly { readonly at: number; readonly text: string }[]
 }
 
 export interface PlotFrame {
@@ -44,13 +46,15 @@ export function roundAxis(values: readonly number[], zero = true): { from: numbe
 
 export const tickText = (value: number): string => String(Number(value.toPrecision(6))).replace('-', '−')
 
+const written = (values: readonly number[]) => values.map((at) => ({ at, text: tickText(at) }))
+
 /** Numbers stand under and beside the paper, the unit with the last of them; the words of an axis stand along it. */
 export function Plot({ width, height = 320, across, up, label, children }: PlotProps) {
   const [left, right, top, bottom] = [54, width - 16, 30, height - 48]
   const x = scaleLinear([across.from, across.to], [left, right])
   const y = scaleLinear([up.from, up.to], [bottom, top])
-  const acrossTicks = x.ticks(Math.max(2, Math.floor((right - left) / 76)))
-  const upTicks = y.ticks(Math.max(2, Math.floor((bottom - top) / 52)))
+  const acrossTicks = across.ticks ?? written(x.ticks(Math.max(2, Math.floor((right - left) / 76))))
+  const upTicks = up.ticks ?? written(y.ticks(Math.max(2, Math.floor((bottom - top) / 52))))
   const lastAcross = acrossTicks.at(-1)
   return (
     <svg
@@ -61,19 +65,19 @@ export function Plot({ width, height = 320, across, up, label, children }: PlotP
       aria-label={label}
       overflow="visible"
     >
-      {acrossTicks.map((at) => (
+      {acrossTicks.map(({ at, text }) => (
         <Fragment key={at}>
           <path d={`M${px(x(at))} ${top}V${bottom}`} stroke="var(--rule)" strokeWidth={0.8} />
           <Lettering x={px(x(at))} y={bottom + 20} textAnchor="middle" fill="var(--graphite)">
-            {tickText(at)}
+            {text}
           </Lettering>
         </Fragment>
       ))}
-      {upTicks.map((at) => (
+      {upTicks.map(({ at, text }) => (
         <Fragment key={at}>
           <path d={`M${left} ${px(y(at))}H${right}`} stroke="var(--rule)" strokeWidth={0.8} />
           <Lettering x={left - 8} y={px(y(at) + 5)} textAnchor="end" fill="var(--graphite)">
-            {tickText(at)}
+            {text}
           </Lettering>
         </Fragment>
       ))}
@@ -98,6 +102,9 @@ const looks = {
   /** The one that counts. */
   heavy: { strokeWidth: 2.6 },
   second: { strokeWidth: 1.8, strokeDasharray: '8 4' },
+  third: { strokeWidth: 1.8, strokeDasharray: '10 3 2 3' },
+  fourth: { strokeWidth: 1.8, strokeDasharray: '3 3' },
+  fifth: { strokeWidth: 1.8, strokeDasharray: '14 3 2 3 2 3' },
   before: { strokeWidth: 1.4, strokeDasharray: '0.1 4', strokeLinecap: 'round' },
   thin: { strokeWidth: 1.2 },
 } as const
@@ -107,7 +114,7 @@ export function PlotLine({
   points,
   look = 'heavy',
 }: {
-  frame: PlotFrame
+  frame: { x: (value: number) => number; y: (value: number) => number }
   points: readonly PlotPoint[]
   look?: keyof typeof looks
 }) {

@@ -9,6 +9,7 @@ import { readIn } from '../answer-number.tsx'
 import type { Bars } from '../doubt-messages.ts'
 import { isRecord } from '../draft.ts'
 import { AnswerName } from '../names.tsx'
+import { KeyOf, LineKey } from './line-key.tsx'
 import type { PictureProps } from './picture.ts'
 
 export function DoubtPicture({ output, bars, width }: PictureProps) {
@@ -85,6 +86,18 @@ function Histogram({ name, drawn, spread, width }: HistogramProps) {
           </>
         )}
       </Plot>
+      <LineKey>
+        <KeyOf
+          sample={
+            <path d="M1 0V16M43 0V16M1 15H43V1H1z" fill={`url(#${hatch})`} stroke="var(--ink)" strokeWidth={1.3} />
+          }
+        >
+          {say('calc.picture.doubt.band')}
+        </KeyOf>
+        <KeyOf sample={<path d="M22 0v16" stroke="var(--ink)" strokeWidth={3} />}>
+          {say('calc.picture.doubt.middle')}
+        </KeyOf>
+      </LineKey>
     </figure>
   )
 }

@@ -1,9 +1,9 @@
 /** A leak over the time between two readings, beside what no leak would have shown. */
 import { say } from '@legwork/trade'
-import { BookWords } from '../../../charts/lettering.tsx'
 import { px } from '../../../charts/number-text.ts'
 import { Plot, PlotLine, PlotReading, roundAxis } from '../../../charts/plot.tsx'
 import { valueAt } from '../draft.ts'
+import { KeyLine, KeyOf, LineKey } from './line-key.tsx'
 import type { PictureProps } from './picture.ts'
 import { useReadAs } from './read-as.ts'
 
@@ -30,48 +30,48 @@ export function LeakDownPicture({ input, output, width }: PictureProps) {
   const across = roundAxis([0, last])
   const up = roundAxis([start, expected, end - half, start + half, from, to].map(pressure.of), false)
   return (
-    <Plot
-      width={width}
-      across={{ ...across, unit: time.unit, words: say('calc.picture.time') }}
-      up={{ ...up, unit: pressure.unit, words: say('calc.out.reading') }}
-      label={say('calc.picture.leak-down')}
-    >
-      {(frame) => {
-        const whisker = (x: number, reading: number) =>
-          `M${px(frame.x(x))} ${px(frame.y(pressure.of(reading - half)))}V${px(frame.y(pressure.of(reading + half)))}`
-        return (
-          <>
-            <PlotLine
-              frame={frame}
-              look="second"
-              points={[
-                { x: 0, y: pressure.of(start) },
-                { x: last, y: pressure.of(expected) },
-              ]}
-            />
-            <PlotLine frame={frame} points={decay} />
-            <path d={whisker(0, start) + whisker(last, end)} stroke="var(--hand)" strokeWidth={1.6} />
-            <PlotReading frame={frame} at={{ x: 0, y: pressure.of(start) }} />
-            <PlotReading frame={frame} at={{ x: last, y: pressure.of(end) }} />
-            <BookWords
-              halo
-              x={px(frame.x(last / 2))}
-              y={px(frame.y(pressure.of((start + expected) / 2)) - 10)}
-              textAnchor="middle"
-            >
-              {say('calc.picture.no-leak')}
-            </BookWords>
-            <BookWords
-              halo
-              x={px(frame.x(decay[16]?.x ?? 0) - 14)}
-              y={px(frame.y(decay[16]?.y ?? 0) + 26)}
-              textAnchor="end"
-            >
-              {say('calc.picture.chamber')}
-            </BookWords>
-          </>
-        )
-      }}
-    </Plot>
+    <figure>
+      <Plot
+        width={width}
+        across={{ ...across, unit: time.unit, words: say('calc.picture.time') }}
+        up={{ ...up, unit: pressure.unit, words: say('calc.out.reading') }}
+        label={say('calc.picture.leak-down')}
+      >
+        {(frame) => {
+          const whisker = (x: number, reading: number) =>
+            `M${px(frame.x(x))} ${px(frame.y(pressure.of(reading - half)))}V${px(frame.y(pressure.of(reading + half)))}`
+          return (
+            <>
+              <PlotLine
+                frame={frame}
+                look="second"
+                points={[
+                  { x: 0, y: pressure.of(start) },
+                  { x: last, y: pressure.of(expected) },
+                ]}
+              />
+              <PlotLine frame={frame} points={decay} />
+              <path d={whisker(0, start) + whisker(last, end)} stroke="var(--hand)" strokeWidth={1.6} />
+              <PlotReading frame={frame} at={{ x: 0, y: pressure.of(start) }} />
+              <PlotReading frame={frame} at={{ x: last, y: pressure.of(end) }} />
+            </>
+          )
+        }}
+      </Plot>
+      <LineKey>
+        <KeyOf sample={<KeyLine />}>{say('calc.picture.chamber')}</KeyOf>
+        <KeyOf sample={<KeyLine look="second" />}>{say('calc.picture.no-leak')}</KeyOf>
+        <KeyOf
+          sample={
+            <>
+              <path d="M22 0v16" stroke="var(--hand)" strokeWidth={1.6} />
+              <circle cx={22} cy={8} r={4} fill="var(--paper)" stroke="var(--hand)" strokeWidth={1.8} />
+            </>
+          }
+        >
+          {say('calc.picture.gauge')}
+        </KeyOf>
+      </LineKey>
+    </figure>
   )
 }
