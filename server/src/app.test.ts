@@ -128,6 +128,15 @@ describe.each(everyDatabase)('deliveries on $kind', ({ create }) => {
     await post('/api/stations', { id, workshop, name: 'Tablet' })
     return id
   }
+  it('gives a station without an id one, and the same station to an id that is known', async () => {
+    const made = (await post('/api/stations', { workshop, name: 'Second' })).json()
+    expect(made).toMatchObject({ station: { workshop, name: 'Second' }, deliveredNo: 0 })
+    const again = await post('/api/stations', { id: made.station.id, workshop, name: 'Second' })
+    expect(again.json()).toEqual(made)
+    const other = (await post('/api/stations', { workshop, name: 'Second' })).json()
+    expect(other.station.id).not.toBe(made.station.id)
+  })
+
   const deliver = async (station: string, items: object[], texts: object[] = []) =>
     post(`/api/workshops/${workshop}/deliveries`, { station, items, texts })
   const line = (

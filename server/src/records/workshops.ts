@@ -7,6 +7,8 @@ import { readWorkshop, workshopLine } from './read.ts'
 import { writeRegister } from './registers.ts'
 import { Trouble } from './trouble.ts'
 
+export const freshId = (now: Date): Id => newId(now.getTime(), randomBytes(10))
+
 export interface NewWorkshop {
   name: string
   home: boolean
@@ -21,7 +23,7 @@ export async function openWorkshop(
   now: Date,
 ): Promise<{ workshop: WorkshopLine; person: Person }> {
   const at = now.toISOString()
-  const fresh = (): Id => newId(now.getTime(), randomBytes(10))
+  const fresh = (): Id => freshId(now)
   const id = fresh()
   const person: Person = { id: fresh(), ...made.person }
   await store.write(async (write) => {

@@ -4,7 +4,7 @@ import type { FastifyInstance } from 'fastify'
 import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { z } from 'zod'
 import { readRegisters, readWorkshops } from '../records/read.ts'
-import { changeLetterhead, openStation, openWorkshop } from '../records/workshops.ts'
+import { changeLetterhead, freshId, openStation, openWorkshop } from '../records/workshops.ts'
 import type { Server } from '../server-parts.ts'
 
 const newWorkshop = z.strictObject({
@@ -13,7 +13,8 @@ const newWorkshop = z.strictObject({
   demo: z.boolean().default(false),
   person: person.omit({ id: true }),
 })
-const newStation = z.strictObject({ id, workshop: id, name: z.string().trim().min(1).max(120) })
+/** A station that may lose the answer makes its own id: asked again with it, it is the same station. */
+const newStation = z.strictObject({ id: id.optional(), workshop: id, name: z.string().trim().min(1).max(120) })
 const said = (most: number) => z.string().trim().min(1).max(most).nullable()
 const letterhead = z.strictObject({
   name: z.string().trim().min(1).max(120),
@@ -54,8 +55,11 @@ export function workshopRoutes(app: FastifyInstance, { store, clock, announcer }
   )
   routes.post(
     '/api/stations',
-    { config: { permission: 'station.open' }, schema: { summary: 'Sign a station in', body: newStation } },
-    async (request) => openStation(store, request.body, clock()),
+    {
+      config: { permission: 'station.open' },
+      schema: { summary: 'Sign a station in; without an id it is given one', body: newStation },
+    },
+    async ({ body: { id: own, ...asked } }) => openStation(store, { ...asked, id: own ?? freshId(clock()) }, clock()),
   )
   routes.get(
     '/api/workshops/:workshop/registers',
