@@ -55,6 +55,30 @@ describe('sheets and instruments', () => {
     expect(await main.innerText()).toContain('changed: bath oil, left')
   })
 
+  it('a limit is changed with its document, judges in its order, and gives way to common practice again', async () => {
+    const { page } = tablet
+    await openSheet('Q34-130')
+    const main = page.getByRole('main')
+    const what = 'Return time'
+    await page.getByRole('button', { name: `Change ${what}`, exact: true }).click()
+    const form = page.getByRole('form', { name: `Change ${what}` })
+    // Common practice stands in the fields to begin with: 0.10, 0.14, 0.24 and 0.40 s.
+    await expect.poll(() => form.getByRole('textbox', { name: 'fail over' }).inputValue()).toBe('0.4')
+    await form.getByRole('textbox', { name: 'watch over' }).fill('0.5')
+    await form.getByRole('textbox', { name: 'Document' }).fill('Q34-130 service sheet')
+    await form.getByRole('textbox', { name: 'Page' }).fill('9')
+    const keep = form.getByRole('button', { name: /^Keep as revision/ })
+    await keep.click()
+    await form.getByText(/limits\.return-time\.fail is .*no less than watch/).waitFor()
+    await form.getByRole('textbox', { name: 'watch over' }).fill('0.3')
+    await keep.click()
+    await page.getByText('maker’s sheet: Q34-130 service sheet, rev B, page 9').waitFor()
+    expect(await main.innerText()).toContain(`changed: limit of ${what}`)
+    await page.getByRole('button', { name: `Change ${what}`, exact: true }).click()
+    await form.getByRole('button', { name: 'Common practice again' }).click()
+    await expect.poll(() => main.innerText()).not.toContain('page 9')
+  })
+
   it('a sheet goes out as a file, comes in as a revision, and its errors name line and field', async () => {
     const { page } = tablet
     await openSheet('Q34-120')

@@ -19,6 +19,8 @@ export const appSheetWords = {
   'sheet.limit.fail': 'fail over',
   'sheet.limit.watchBelow': 'watch under',
   'sheet.limit.failBelow': 'fail under',
+  'sheet.limit.take-away': 'Common practice again',
+  'sheet.revision.limit': 'limit of {what}',
   'sheet.kind': '{kind}, {body}, {damper}',
   'sheet.asked-for': 'empty: the maker’s sheet says it',
   'sheet.no-source': 'not said by whom',

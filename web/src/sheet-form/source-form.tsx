@@ -58,22 +58,26 @@ interface SourceFormProps {
   onChange: (draft: SourceDraft) => void
   /** It was tried without a document. */
   unnamed: boolean
+  /** What nobody can measure: only a document says it. */
+  makersOnly?: boolean
 }
 
-export function SourceForm({ draft, onChange, unnamed }: SourceFormProps) {
+export function SourceForm({ draft, onChange, unnamed, makersOnly = false }: SourceFormProps) {
   const instruments = useRegisters().instruments.filter(({ putAway }) => !putAway)
   const change = (patch: Partial<SourceDraft>) => onChange({ ...draft, ...patch })
   return (
     <>
-      <Choice
-        label={say('agree.fill-in.source')}
-        options={(['makers-sheet', 'measured-here'] as const).map((value) => ({
-          value,
-          label: say(`source.${value}`),
-        }))}
-        value={draft.kind}
-        onChange={(kind) => change({ kind })}
-      />
+      {!makersOnly && (
+        <Choice
+          label={say('agree.fill-in.source')}
+          options={(['makers-sheet', 'measured-here'] as const).map((value) => ({
+            value,
+            label: say(`source.${value}`),
+          }))}
+          value={draft.kind}
+          onChange={(kind) => change({ kind })}
+        />
+      )}
       {draft.kind === 'makers-sheet' ? (
         <div className="fields-in-line">
           <TextField

@@ -1,5 +1,5 @@
 /** The revisions of a sheet as this station has them. */
-import { type Id, type Sheet, type SheetPlace, sameValue, sheetPlaces } from '@legwork/trade'
+import { type Id, judgeables, type Sheet, sameValue, say, sayMessage, sheetPlaces } from '@legwork/trade'
 import { useMemo } from 'react'
 import { useRegisters, useStation } from '../../offline/hooks.tsx'
 
@@ -22,8 +22,13 @@ export function useRevisions(id: Id): readonly Sheet[] {
   return useMemo(() => all.filter((sheet) => sheet.id === id), [all, id])
 }
 
-/** Places whose value or source is another one than before. */
-export function changedPlaces(sheet: Sheet, before: Sheet): readonly SheetPlace[] {
+/** Names of what has another value or source than before: places, then limits. */
+export function changedFrom(before: Sheet, sheet: Sheet): readonly string[] {
   const was = new Map(sheetPlaces(before).map(({ path, held }) => [path, held]))
-  return sheetPlaces(sheet).filter(({ path, held }) => !sameValue(was.get(path), held))
+  const places = sheetPlaces(sheet).filter(({ path, held }) => !sameValue(was.get(path), held))
+  const limits = judgeables.filter((what) => !sameValue(before.limits[what], sheet.limits[what]))
+  return [
+    ...places.map(({ label }) => sayMessage(label)),
+    ...limits.map((what) => say('sheet.revision.limit', { what: say(`measure.${what}`) })),
+  ]
 }

@@ -1,5 +1,5 @@
 /** One sheet: every value with its source, its limits, its revisions; each value can be changed. */
-import { type Id, type PlaceGroup, type Sheet, say, sayMessage, sheetPlaces, writeSheetFile } from '@legwork/trade'
+import { type Id, type PlaceGroup, type Sheet, say, sheetPlaces, writeSheetFile } from '@legwork/trade'
 import { useState } from 'react'
 import { SheetCutaway } from '../../cutaway/sheet-cutaway.tsx'
 import { useFigureWorld } from '../../figures/world.tsx'
@@ -9,7 +9,7 @@ import { Button } from '../../ui/button.tsx'
 import { Row, SideHead } from '../../ui/ledger.tsx'
 import { ShopFrame } from '../shop-frame.tsx'
 import { LimitLines } from './limit-lines.tsx'
-import { changedPlaces, useRevisions } from './revisions.ts'
+import { changedFrom, useRevisions } from './revisions.ts'
 import { ValueChange } from './value-change.tsx'
 import { ValueLine } from './value-line.tsx'
 import './sheets.css'
@@ -51,7 +51,7 @@ interface RevisionsProps {
 function Revisions({ revisions, shown, onPick }: RevisionsProps) {
   const says = (sheet: Sheet, before: Sheet | undefined): string => {
     if (!before) return say('sheet.revision.first')
-    const changed = changedPlaces(sheet, before).map(({ label }) => sayMessage(label))
+    const changed = changedFrom(before, sheet)
     return changed.length > 0 ? say('sheet.revision.changed', { what: changed.join(', ') }) : say('sheet.revision.same')
   }
   return (
@@ -131,7 +131,11 @@ export function SheetPage({ id }: { id: Id }) {
       {old && <p className="book">{say('sheet.old')}</p>}
       <SheetCutaway key={`section ${shown.revision}`} sheet={shown} />
       <Values key={shown.revision} sheet={shown} taken={old ? null : revisions.map(({ revision }) => revision)} />
-      <LimitLines sheet={shown} />
+      <LimitLines
+        key={`limits ${shown.revision}`}
+        sheet={shown}
+        taken={old ? null : revisions.map(({ revision }) => revision)}
+      />
       <Revisions revisions={revisions} shown={shown} onPick={setPicked} />
       <Units id={id} />
     </ShopFrame>
