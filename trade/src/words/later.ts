@@ -1,4 +1,5 @@
 /** Texts of parts of the product that are loaded when they are opened: what keeps the first page light. */
+import type { appBenchTestWords } from './app-bench-tests.ts'
 import type { appCalculationFieldWords } from './app-calculation-fields.ts'
 import type { appCalculationWords } from './app-calculations.ts'
 import type { appInstrumentWords } from './app-instruments.ts'
@@ -11,4 +12,5 @@ export type LaterWords = typeof faultWords &
   typeof appCalculationWords &
   typeof appCalculationFieldWords &
   typeof appInstrumentWords &
-  typeof appLifeWords
+  typeof appLifeWords &
+  typeof appBenchTestWords

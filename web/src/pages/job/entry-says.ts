@@ -2,6 +2,8 @@
 import { type AnyEntry, addWords, isServiceId, isStepId, isWordKey, type Leg, type Reading, say } from '@legwork/trade'
 import { faultTestWords } from '@legwork/trade/words/fault-tests.ts'
 import { useQuantityWords } from '../../figures/quantity-words.ts'
+import './bench-test-words.ts'
+import './look-over-words.ts'
 import { useJobView } from './job-view.tsx'
 import { useShownText } from './readings.tsx'
 
@@ -44,8 +46,25 @@ export function useEntrySays(): (entry: AnyEntry) => string {
         const name = named(`look.sign.${sign}`, named(`test.${sign}.reading`, sign))
         return say('entry.sign-noted', { sign: name, state: say(`look.sign.${state}`) })
       }
+      case 'history-said': {
+        const { what, value } = entry.body
+        const answer =
+          value === null
+            ? say('history.unknown')
+            : typeof value === 'number'
+              ? say('entry.hours', { n: value })
+              : say(value ? 'history.yes' : 'history.no')
+        return say('entry.history-said', { what: say(`history.${what}`), value: answer })
+      }
       case 'measured': {
-        const { what, leg, reading } = entry.body
+        const { what, leg, reading, press, release } = entry.body
+        if (press)
+          return say(`entry.pressed.${press.way}`, { stroke: shown(press.stroke, 'm'), reading: read(reading, what) })
+        if (release) {
+          const { from, to, clicks } = release
+          const timed = { from: shown(from, 'm'), to: shown(to, 'm'), reading: read(reading, what) }
+          return clicks === null ? say('entry.released', timed) : say('entry.released.clicks', { ...timed, clicks })
+        }
         return say('entry.measured', { what: ofLeg(named(`measure.${what}`, what), leg), reading: read(reading, what) })
       }
       case 'plan-agreed': {

@@ -4,6 +4,7 @@ import { useState } from 'react'
 import { Button, LinkButton } from '../../ui/button.tsx'
 import { SideHead, ValueRow } from '../../ui/ledger.tsx'
 import { BeforeAfter } from './before-after.tsx'
+import { BenchTest, BenchTests, useBenchTest } from './bench-tests.tsx'
 import { ByWhom } from './by-whom.tsx'
 import { judgedMeasurements } from './findings.ts'
 import { chapterHref } from './job-address.ts'
@@ -94,6 +95,8 @@ export function Prove() {
   const [adding, setAdding] = useState(false)
   const now = judgedMeasurements(state.measured, sheet, instruments, 'done')
   const before = judgedMeasurements(state.measured, sheet, instruments, 'received')
+  const test = useBenchTest()
+  if (test) return <BenchTest test={test} phase="done" />
   return (
     <div className="two-columns prove">
       <div>
@@ -116,6 +119,7 @@ export function Prove() {
             </Button>
           )}
         </SideHead>
+        <BenchTests phase="done" />
         {(state.chapters.prove.state === 'done' || state.next.chapter === 'set-up') && (
           <div className="bottom">
             <LinkButton kind="main" arrow="forward" href={chapterHref(stream, 'set-up')}>

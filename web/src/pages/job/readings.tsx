@@ -50,6 +50,8 @@ interface ShownProps {
   size?: FigureSize
   hand?: boolean
   fine?: boolean
+  /** After the point, instead of the measure's own. */
+  digits?: number
 }
 
 export function Shown({ measure, fine = false, ...rest }: ShownProps) {
