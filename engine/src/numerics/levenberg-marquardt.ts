@@ -151,19 +151,19 @@ function covarianceAt({ jacobian, left }: Place): number[][] | null {
   return inverseOfSquare(factors, columns, diagonal)
 }
 
-/**
- * Least squares by Levenberg and Marquardt: each step solves min |J·d + r|² + damping·|D·d|² by orthogonal factors,
- * D the largest column norms seen; the damping follows how well the last step was foreseen. A parameter at its bound
- * that would leave it stands still for that step. The last digits come from undamped steps.
- *
- * @param question  residuals, how many, start, bounds
- * @returns parameters, sum of squares, covariance, and whether it converged: two successive steps that move no
- *          parameter, or gain no square, beyond rounding
- * @source Marquardt, SIAM J. Appl. Math. 11 (1963) 431; scaling after Moré, LNM 630 (1978); damping after Nielsen,
- *         IMM-REP-1999-05
- * @example levenbergMarquardt({ residuals: ([a = 0, b = 0], out) => { out.set([a + b - 3, a - b - 1, a - 2]) }, count: 3, start: [0, 0] }).parameters.map((value) => Number(value.toFixed(9))) // [2,1]
- */
-export function levenbergMarquardt(question: LeastSquares): LeastSquaresFit {
+/** Whether every parameter matters: moved by all of itself it would still change the residuals. */
+function hangsOnAll({ parameters, left, jacobian }: Place, typical: Float64Array): boolean {
+  const columns = parameters.length
+  const size = Math.sqrt(squares(left))
+  return parameters.every((at, j) => {
+    let norm = 0
+    for (let i = 0; i < left.length; i += 1) norm = Math.hypot(norm, jacobian[i * columns + j] ?? 0)
+    return norm * Math.max(Math.abs(at), typical[j] ?? 1) > 1e-9 * size
+  })
+}
+
+/** One way down, with the damping it begins with. */
+function wayDown(question: LeastSquares, firstDamping: number): LeastSquaresFit {
   const { count, start, residuals, lower, upper, rounds = 2000 } = question
   const columns = start.length
   const inside = (value: number, j: number) =>
@@ -181,7 +181,7 @@ export function levenbergMarquardt(question: LeastSquares): LeastSquaresFit {
   let place = placeAt(begin, residualsAt(begin))
   let sum = squares(place.left)
   const reach = new Float64Array(columns)
-  let damping = 1e-3
+  let damping = firstDamping
   let growth = 2
   let still = 0
   let round = 0
@@ -210,7 +210,7 @@ export function levenbergMarquardt(question: LeastSquares): LeastSquaresFit {
       growth *= 2
     }
   }
-  const converged = still >= 2
+  const converged = still >= 2 && hangsOnAll(place, typical)
   if (converged) place = placeAt(place.parameters, place.left, true)
   for (let polish = 0, before = Number.POSITIVE_INFINITY; converged && polish < 60; polish += 1) {
     const step = stepFrom(place, heldAtBounds(question, place), 0, reach)
@@ -232,4 +232,27 @@ export function levenbergMarquardt(question: LeastSquares): LeastSquaresFit {
     converged,
     rounds: round,
   }
+}
+
+/**
+ * Least squares by Levenberg and Marquardt: each step solves min |J·d + r|² + damping·|D·d|² by orthogonal factors,
+ * D the largest column norms seen; the damping follows how well the last step was foreseen. A parameter at its bound
+ * that would leave it stands still for that step. The last digits come from undamped steps. A way down that ends nowhere,
+ * or where a parameter no longer matters (far out on a plateau), is begun again with shorter first steps.
+ *
+ * @param question  residuals, how many, start, bounds
+ * @returns parameters, sum of squares, covariance, and whether it converged: two successive steps that move no
+ *          parameter, or gain no square, beyond rounding, where the residuals hang on every parameter
+ * @source Marquardt, SIAM J. Appl. Math. 11 (1963) 431; scaling after Moré, LNM 630 (1978); damping after Nielsen,
+ *         IMM-REP-1999-05
+ * @example levenbergMarquardt({ residuals: ([a = 0, b = 0], out) => { out.set([a + b - 3, a - b - 1, a - 2]) }, count: 3, start: [0, 0] }).parameters.map((value) => Number(value.toFixed(9))) // [2,1]
+ */
+export function levenbergMarquardt(question: LeastSquares): LeastSquaresFit {
+  let best = wayDown(question, 1e-3)
+  for (const damping of [1, 1e3]) {
+    if (best.converged) break
+    const other = wayDown(question, damping)
+    if (other.converged || other.sumOfSquares < best.sumOfSquares) best = other
+  }
+  return best
 }
