@@ -8,66 +8,89 @@ export const legGap = 98
 
 const arch: Look = { material: 'alloy', strength: 0.5, outline: 'fine' }
 
-/** Clamps of the crown round both stanchions, or round the spring leg's alone. */
+/** Wall of a crown round its stanchion: thinner on a thick one, so that the breaks beside it are seen. */
+const clampOuter = (at: ForkStations): number => Math.min(at.outerRadius + 8, 26)
+
+/** Crowns along the legs, the lower one first. */
+const crownsOf = ({ crownFrom, lowerCrownTo, upperCrownFrom, crownTo }: ForkStations) => [
+  { name: 'crown', from: crownFrom, to: lowerCrownTo },
+  ...(upperCrownFrom === null ? [] : [{ name: 'upper-crown', from: upperCrownFrom, to: crownTo }]),
+]
+
+/** Clamps of the crowns round both stanchions, or round the spring leg's alone. */
 export function crownClamps(at: ForkStations, legs: readonly Leg[]): Shape[] {
-  const { crownFrom: from, crownTo: to, outerRadius: ro } = at
-  return legs.flatMap((leg) => [
-    partsOf(leg, 0).body(
-      `crown.clamp.${leg}`,
-      [
-        [from, ro],
-        [from, ro + 6],
-        [from + 4, ro + 8],
-        [to - 3, ro + 8],
-        [to, ro + 6],
-        [to, ro],
-      ],
-      castNeighbour,
+  const ro = at.outerRadius
+  const outer = clampOuter(at)
+  return crownsOf(at).flatMap(({ name, from, to }) =>
+    legs.map((leg) =>
+      partsOf(leg, 0).body(
+        `${name}.clamp.${leg}`,
+        [
+          [from, ro],
+          [from, outer - 2],
+          [from + 4, outer],
+          [to - 3, outer],
+          [to, outer - 2],
+          [to, ro],
+        ],
+        castNeighbour,
+      ),
     ),
-  ])
+  )
 }
 
-/** Between the legs: web of the crown, the steerer pressed into it, and breaks where the drawing is shortened. */
+/** Half of the steerer's outside diameter of 38 mm at its foot, and its wall. */
+const steerer = { radius: 19, wall: 2.5 }
+
+/** Between the legs: webs of the crowns, the steerer pressed into the lower one, breaks where the drawing is shortened. */
 export function crownWeb(at: ForkStations): Shape[] {
-  const { crownFrom: from, crownTo: to, outerRadius: ro } = at
   const middle = legGap / 2
-  const [near, far] = [ro, legGap - ro]
-  const end = to + 16
+  const end = at.crownTo + 16
+  const foot = at.crownFrom + 8
+  const { radius, wall } = steerer
   const steererWall: Look = { material: 'steel', hatching: 'close', outline: 'heavy' }
-  const breaks = [near + (middle - 19 - near) / 2, far - (far - middle - 19) / 2]
   return [
-    flat(
-      'crown.web',
-      [
-        [from, near],
-        [from, far],
-        [to, far],
-        [to, far - 4],
-        [to - 5, middle + 21],
-        [to - 5, middle - 21],
-        [to, near + 4],
-        [to, near],
-      ],
-      castNeighbour,
-    ),
-    flat('steerer', box(from + 8, end, middle - 19, middle + 19), { material: 'paper', outline: 'none' }),
-    flat('steerer.wall', box(from + 8, end, middle - 19, middle - 16.5), steererWall),
-    flat('steerer.wall', box(from + 8, end, middle + 16.5, middle + 19), steererWall),
+    ...crownsOf(at).map(({ name, from, to }) => flat(`${name}.web`, webOutline(at, from, to), castNeighbour)),
+    flat('steerer', box(foot, end, middle - radius, middle + radius), { material: 'paper', outline: 'none' }),
+    flat('steerer.wall', box(foot, end, middle - radius, middle - radius + wall), steererWall),
+    flat('steerer.wall', box(foot, end, middle + radius - wall, middle + radius), steererWall),
     line(
       'steerer.foot',
       [
-        [from + 8, middle - 19],
-        [from + 8, middle + 19],
+        [foot, middle - radius],
+        [foot, middle + radius],
       ],
       'heavy',
     ),
-    line('steerer.break', zigzagAcross(end, middle - 21.5, middle + 21.5)),
-    ...breaks.flatMap((across) => [
-      flat('crown.break', box(from - 3, to + 3, across - 1.5, across + 1.5), { material: 'paper', outline: 'none' }),
-      line('crown.break', zigzagAlong(from - 4, to + 4, across - 1.5)),
-      line('crown.break', zigzagAlong(from - 4, to + 4, across + 1.5)),
-    ]),
+    line('steerer.break', zigzagAcross(end, middle - radius - 2.5, middle + radius + 2.5)),
+    ...crownsOf(at).flatMap(({ name, from, to }) => breaksOf(at, name, from, to)),
   ]
+}
+
+function webOutline({ outerRadius: ro }: ForkStations, from: number, to: number): Point[] {
+  const middle = legGap / 2
+  const [near, far] = [ro, legGap - ro]
+  return [
+    [from, near],
+    [from, far],
+    [to, far],
+    [to, far - 4],
+    [to - 5, middle + steerer.radius + 2],
+    [to - 5, middle - steerer.radius - 2],
+    [to, near + 4],
+    [to, near],
+  ]
+}
+
+/** In the middle of what is left between a clamp and the steerer. */
+function breaksOf(at: ForkStations, name: string, from: number, to: number): Shape[] {
+  const near = (clampOuter(at) + legGap / 2 - steerer.radius) / 2
+  const half = 1
+  return [near, legGap - near].flatMap((across) => [
+    flat(`${name}.break`, box(from - 3, to + 3, across - half, across + half), { material: 'paper', outline: 'none' }),
+    line(`${name}.break`, zigzagAlong(from - 4, to + 4, across - half)),
+    line(`${name}.break`, zigzagAlong(from - 4, to + 4, across + half)),
+  ])
 }
 
 const box = (from: number, to: number, low: number, high: number): Point[] => [

@@ -28,6 +28,7 @@ export function forkTableOf(sheet: Sheet, spring: Spring): ForkTable | null {
     travel: spring.stroke,
     spring: { kind: 'air', ...dimensions(spring), negative: { kind: 'air', volume: spring.negativeVolume } },
     legs: { left: leg(0), right: leg(1) },
+    crowns: sheet.body === 'dual-crown' ? 2 : 1,
     ...(sheet.bushings ? { bushingsApart: sheet.bushings.b.value } : {}),
   }
 }

@@ -37,6 +37,8 @@ export interface ForkTable {
   readonly spring: AirSpringParameters | CoilSpringParameters
   /** The left leg holds the spring, the right one the damper. */
   readonly legs: { readonly left: LowerLegParameters; readonly right: LowerLegParameters }
+  /** One crown unless it says two. */
+  readonly crowns?: 1 | 2
   /** Middle of the lower bushing to middle of the upper one [m]; left out where nobody measured it. */
   readonly bushingsApart?: number
 }

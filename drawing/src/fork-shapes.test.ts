@@ -18,6 +18,7 @@ const forks = fc
     dead: fc.double({ min: 0.05, max: 0.085, noNaN: true }),
     rightRod: fc.constantFrom(0, 0.008, 0.01),
     chamberOil: fc.constantFrom(0, 3e-6),
+    crowns: fc.constantFrom<1 | 2>(1, 2),
   })
   .map((draw): ForkParameters => {
     const stanchion = draw.bore + 0.003
@@ -28,6 +29,7 @@ const forks = fc
       stanchion,
       travel: draw.travel,
       stroke: 0,
+      crowns: draw.crowns,
       spring: {
         kind: 'air',
         bore: draw.bore,
@@ -181,5 +183,36 @@ describe('the fork as a machine', () => {
       expect(lowest(0.05, name) - lowest(0, name), name).toBeCloseTo(50, 6)
     for (const name of ['stanchion.left', 'seal-head.left', 'crown.clamp.right', 'cap.left', 'ring'])
       expect(lowest(0.05, name), name).toBe(lowest(0, name))
+  })
+})
+
+describe('two crowns', () => {
+  const [one] = drawn
+  if (!one) throw new Error('twenty were drawn')
+  const names = (crowns: 1 | 2) => new Set(forkShapes({ ...one, crowns }).map(({ name }) => name))
+  const endOf = (crowns: 1 | 2, name: string) =>
+    Math.max(
+      ...forkShapes({ ...one, crowns }).flatMap((shape) =>
+        shape.kind === 'revolved' && shape.name === name ? shape.section.map(([u]) => u) : [],
+      ),
+    )
+
+  it('the upper one clamps both stanchions, which reach up to it', () => {
+    for (const name of ['upper-crown.clamp.left', 'upper-crown.clamp.right', 'upper-crown.web']) {
+      expect(names(2)).toContain(name)
+      expect(names(1)).not.toContain(name)
+    }
+    for (const leg of ['left', 'right']) {
+      expect(endOf(2, `stanchion.${leg}`)).toBeCloseTo(endOf(2, `upper-crown.clamp.${leg}`), 6)
+      expect(endOf(2, `stanchion.${leg}`)).toBeGreaterThan(endOf(2, `crown.clamp.${leg}`) + 20)
+    }
+  })
+
+  it('the spring’s own chambers are the same', () => {
+    for (const name of ['chamber.positive', 'chamber.negative'])
+      expect(volumeOf(forkShapes({ ...one, crowns: 2 }), name)).toBeCloseTo(
+        volumeOf(forkShapes({ ...one, crowns: 1 }), name),
+        12,
+      )
   })
 })

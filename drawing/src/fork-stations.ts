@@ -9,7 +9,12 @@ export interface ForkStations {
   readonly innerRadius: number
   readonly stanchionEnd: number
   readonly lip: number
+  /** The crown that the steerer is pressed into, the lower one of two. */
   readonly crownFrom: number
+  readonly lowerCrownTo: number
+  /** Where the upper one of two crowns begins; null with one. */
+  readonly upperCrownFrom: number | null
+  /** Upper end of the stanchions: of the only crown, or of the upper one. */
   readonly crownTo: number
   /** Face of the cap in the spring leg: the upper end of the positive chamber. */
   readonly cap: number
@@ -37,6 +42,8 @@ const drawn = {
   pocket: 5,
   pistonLength: 16,
   crownLength: 36,
+  betweenCrowns: 58,
+  upperCrownLength: 22,
   aboveWiper: 8,
 }
 
@@ -47,11 +54,11 @@ const found: { key: string; stations: ForkStations }[] = []
 const kept = 6
 
 /** Everything that the stations hang on: neither spacers nor oil nor pressures are among it. */
-function keyOf({ stanchion, travel, spring, legs, bushingsApart }: ForkTable): string {
+function keyOf({ stanchion, travel, spring, legs, crowns, bushingsApart }: ForkTable): string {
   const own = spring.kind === 'air' ? [spring.positiveShaft, spring.positiveVolume, spring.negative] : []
   const { left, right } = legs
   const rooms = [left.volume, left.rod, right.volume, right.rod]
-  return JSON.stringify([stanchion, travel, spring.kind, spring.bore, spring.shaft, own, rooms, bushingsApart])
+  return JSON.stringify([stanchion, travel, spring.kind, spring.bore, spring.shaft, own, rooms, crowns, bushingsApart])
 }
 
 /**
@@ -96,11 +103,13 @@ function foundStations(fork: ForkTable): ForkStations {
   const stanchionEnd = drawn.floor + travel + clearance
   const lip = stanchionEnd + overlap
   const lengths = chamberLengths(fork)
-  const crownTo = Math.max(
+  const lowerCrownTo = Math.max(
     lip + travel + drawn.aboveWiper + drawn.crownLength,
     stanchionEnd + drawn.pocket + drawn.headLength + lengths.whole + 14,
   )
-  const crownFrom = crownTo - drawn.crownLength
+  const crownFrom = lowerCrownTo - drawn.crownLength
+  const upperCrownFrom = fork.crowns === 2 ? lowerCrownTo + drawn.betweenCrowns : null
+  const crownTo = upperCrownFrom === null ? lowerCrownTo : upperCrownFrom + drawn.upperCrownLength
   // A short air spring stands higher in the stanchion, its cap still in the crown.
   const unshifted = stanchionEnd + drawn.pocket
   const cap = Math.max(unshifted + drawn.headLength + lengths.whole, crownFrom - 12)
@@ -112,9 +121,11 @@ function foundStations(fork: ForkTable): ForkStations {
     stanchionEnd,
     lip,
     crownFrom,
+    lowerCrownTo,
+    upperCrownFrom,
     crownTo,
     cap,
-    damperCap: crownFrom + 14,
+    damperCap: crownTo - 22,
     headFrom,
     headTo: headFrom + drawn.headLength,
     negativeLength: lengths.negative,

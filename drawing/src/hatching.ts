@@ -10,6 +10,8 @@ export interface HatchLook {
   readonly cross?: boolean
   /** Drawn and left out in turns [mm]. */
   readonly dashes?: readonly [drawn: number, left: number]
+  /** Every other line begins half a dash later: broken strokes that make no columns. */
+  readonly staggered?: boolean
 }
 
 export const hatchings: Readonly<Record<Hatching, HatchLook>> = {
@@ -20,7 +22,8 @@ export const hatchings: Readonly<Record<Hatching, HatchLook>> = {
   spacer: { pitch: 3.4, turn: -45 },
   rubber: { pitch: 2, turn: 45, cross: true },
   foam: { pitch: 1.6, turn: 45, cross: true, dashes: [0.4, 1.2] },
-  liquid: { pitch: 2.2, turn: 90, dashes: [2.4, 1.6] },
+  // The drawing lies down: the surface of a liquid hangs straight down the page.
+  liquid: { pitch: 1.5, turn: 0, dashes: [2.4, 1.6], staggered: true },
 }
 
 /** Widths of the strokes round parts, and of lines [mm], the same on screen and paper. */

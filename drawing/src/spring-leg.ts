@@ -1,4 +1,5 @@
 import { airStrength } from './air-wash.ts'
+import { forces } from './forces.ts'
 import type { AirSpringParameters, ForkParameters } from './fork-parameters.ts'
 import type { ForkStations } from './fork-stations.ts'
 import { cast, filled, partsOf, steel, turned } from './parts.ts'
@@ -26,11 +27,16 @@ export function springLeg(fork: ForkParameters, at: ForkStations): Shape[] {
     moving.ring('piston', pistonFrom, pistonTo, rod, ri, turned),
     moving.ring('shaft-end.left', pistonFrom, pistonTo, 0, rod, steel),
     moving.ring('seal.piston', pistonFrom + 6, pistonFrom + 10, ri - 3.2, ri, filled),
+    moving.ring('glide.piston', pistonFrom + 11.5, pistonFrom + 14.5, ri - 1.2, ri, {
+      material: 'brass',
+      outline: 'fine',
+    }),
     fixed.ring('stanchion.left', at.stanchionEnd, at.crownTo, ri, at.outerRadius, filled),
     ...(fork.spring.kind === 'air' && fork.spring.negative.kind === 'air'
       ? [dimple(at, (fork.spring.equalisingStroke ?? 0) * 1e3)]
       : []),
-    ...cap(at, fork.spring.kind === 'air'),
+    ...cap(at, fork.spring.kind === 'air' ? fork.pressures.positive : null),
+    ...(fork.spring.kind === 'air' ? forces(fork, at) : []),
     moving.ring('nut.left', 2.6, 8.6, 0, rod + 2.5, steel),
     moving.ring('stud.left', -2, 2.6, 0, rod - 1, steel),
     moving.ring('washer.left', 8.6, 10, rod, rod + 3.8, filled),
@@ -141,41 +147,55 @@ function dimple(at: ForkStations, equalising: number): Shape {
   }
 }
 
-function cap(at: ForkStations, valve: boolean): Shape[] {
+/** Longer than a plug: between two crowns the cap is a plug below, a tube up to the valve, and a screw on top. */
+const waistedFrom = 56
+
+function capOutline(at: ForkStations, bore: number): Point[] {
+  const { cap: from, crownTo: top, innerRadius: ri, outerRadius: ro } = at
+  const waist: Point[] =
+    top - from < waistedFrom
+      ? []
+      : [
+          [from + 18, ri],
+          [from + 18, 5],
+          [top - 14, 5],
+          [top - 14, ri],
+        ]
+  return [[from, bore], [from, ri], ...waist, [top, ri], [top, ro + 2], [top + 5, ro + 2], [top + 5, bore]]
+}
+
+function cap(at: ForkStations, pressure: number | null): Shape[] {
   const fixed = partsOf('left', 0)
   const ri = at.innerRadius
   const top = at.crownTo
-  const bore = valve ? 2.2 : 0
+  const sealAt = top - at.cap < waistedFrom ? top - 16 : at.cap + 8
+  return [
+    fixed.body('cap.left', capOutline(at, pressure === null ? 0 : valveBore), cast),
+    fixed.ring('seal.cap.left', sealAt, sealAt + 3, ri - 2.4, ri, filled),
+    ...(pressure === null ? [] : valve(at, pressure)),
+  ]
+}
+
+const valveBore = 2.2
+
+/** A valve core in its stem: the pin that the pump presses down, its seal, and the passage up to it. */
+function valve({ cap: face, crownTo: top }: ForkStations, pressure: number): Shape[] {
+  const fixed = partsOf('left', 0)
   return [
     fixed.body(
-      'cap.left',
+      'valve',
       [
-        [at.cap, bore],
-        [at.cap, ri],
-        [top, ri],
-        [top, at.outerRadius + 2],
-        [top + 5, at.outerRadius + 2],
-        [top + 5, bore],
+        [top - 16, 0],
+        [top - 16, valveBore],
+        [top + 5, valveBore],
+        [top + 5, 3.4],
+        [top + 13, 3.4],
+        [top + 13, 0],
       ],
-      cast,
+      { material: 'brass', outline: 'heavy' },
     ),
-    fixed.ring('seal.cap.left', top - 16, top - 13, ri - 2.4, ri, filled),
-    ...(valve
-      ? [
-          fixed.body(
-            'valve',
-            [
-              [top - 16, 0],
-              [top - 16, 2.2],
-              [top + 5, 2.2],
-              [top + 5, 3.4],
-              [top + 13, 3.4],
-              [top + 13, 0],
-            ],
-            { material: 'brass', outline: 'heavy' },
-          ),
-          fixed.ring('valve-passage', at.cap, top - 16, 0, 2.2, { material: 'paper', outline: 'fine' }),
-        ]
-      : []),
+    fixed.ring('valve-passage', face, top - 10, 0, valveBore, { ...air(pressure), outline: 'fine' }),
+    fixed.ring('valve-pin', top - 13, top + 11, 0, 0.6, steel),
+    fixed.ring('seal.valve', top - 11, top - 9, 0.6, valveBore, filled),
   ]
 }
