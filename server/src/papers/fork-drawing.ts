@@ -44,9 +44,13 @@ function hatch(doc: Doc, outlines: readonly (readonly Place[])[], look: (typeof 
     const [top, bottom] = [Math.min(...ys), Math.max(...ys)]
     trace(doc.save(), outlines).clip().rotate(turn).lineWidth(lineStrokes.fine)
     if (look.dashes) doc.dash(look.dashes[0], { space: look.dashes[1] })
-    const first = Math.ceil(Math.min(...xs) / look.pitch) * look.pitch
-    for (let x = first; x <= Math.max(...xs); x += look.pitch)
-      doc.moveTo(x, top - 1 - (top % look.pitch)).lineTo(x, bottom + 1)
+    const halfDash = look.staggered && look.dashes ? (look.dashes[0] + look.dashes[1]) / 2 : 0
+    const first = Math.ceil(Math.min(...xs) / look.pitch)
+    for (let line = first; line * look.pitch <= Math.max(...xs); line += 1) {
+      const x = line * look.pitch
+      const earlier = line % 2 === 0 ? 0 : halfDash
+      doc.moveTo(x, top - 1 - (top % look.pitch) - earlier).lineTo(x, bottom + 1)
+    }
     doc.stroke().restore()
   }
 }
