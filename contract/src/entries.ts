@@ -8,7 +8,7 @@ const photos = z.array(digest).readonly()
 const leg = z.enum(['left', 'right'])
 export const reading = z.strictObject({
   value: finite,
-  measure: z.enum(['m', 'Pa', 'm³', 'N', 's', 'N·m', 'K', 'clicks', 'count', 'm²/s']),
+  measure: z.enum(['m', 'Pa', 'm³', 'N', 's', 'N·m', 'K', 'clicks', 'count', 'm²/s', '1']),
   instrument: id.nullable(),
   how: z.enum(['pumped', 'attached']).nullable(),
 })

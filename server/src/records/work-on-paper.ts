@@ -120,14 +120,14 @@ export function doneOf(job: JobOnPaper): RuledRow[] {
   const news = say('paper.washer.new')
   for (const [step, what] of renewed)
     if (stepOf(state, step)?.complete) done.push({ what: say(what), figure: news, source: null })
-  for (const leg of legs) {
-    const side = { leg: say(`leg.${leg}`) }
-    const oil = pouredInto(state, leg)
-    if (oil !== null)
-      done.push({ what: say('paper.oil', side), figure: formatQuantity(oil, 'ml'), source: 'measured-here' })
-    const foot = stepOf(state, 'foot-torque')?.done[leg]
-    if (foot) done.push({ what: say('paper.washer', side), figure: news, source: null })
-  }
+  const oil = perLeg(
+    (leg) => pouredInto(state, leg),
+    (volume) => formatQuantity(volume, 'ml'),
+  )
+  if (oil) done.push({ what: say('paper.oil'), figure: oil, source: 'measured-here' })
+  const washers = legs.filter((leg) => stepOf(state, 'foot-torque')?.done[leg])
+  if (washers.length > 0)
+    done.push({ what: say('paper.washer', { legs: legsIn(washers) }), figure: news, source: null })
   done.push(...torquesOf(job))
   // What the paper book said was done.
   if (state.carriedOver)
@@ -135,18 +135,33 @@ export function doneOf(job: JobOnPaper): RuledRow[] {
   return done
 }
 
+const legsIn = (some: readonly Leg[]): string =>
+  some.length === 2 ? say('paper.both-legs') : some.map((leg) => say(`leg.${leg}`)).join(', ')
+
+/** A figure of each leg that has one, each with its leg. */
+function perLeg(of: (leg: Leg) => number | null, shown: (value: number) => string): string | null {
+  const figures = legs.flatMap((leg) => {
+    const value = of(leg)
+    return value === null ? [] : [say('paper.figure-of-leg', { figure: shown(value), leg: say(`leg.${leg}`) })]
+  })
+  return figures.length === 0 ? null : figures.join(', ')
+}
+
 /** Fasteners that were torqued, by the sheet's figure. */
-function torquesOf(job: JobOnPaper): RuledRow[] {
-  const { state, measures } = job
-  const row = (what: string, torque: number | undefined): RuledRow[] =>
-    torque === undefined ? [] : [{ what, figure: formatQuantity(torque, measures.torque), source: 'makers-sheet' }]
-  const feet = legs.flatMap((leg) =>
-    stepOf(state, 'foot-torque')?.done[leg]
-      ? row(say('paper.torque', { leg: say(`leg.${leg}`) }), state.sheet?.legs?.[leg].footTorque?.value)
-      : [],
-  )
-  const cap = stepOf(state, 'cap-torque')?.complete
-  return [...feet, ...(cap ? row(say('paper.cap-torque'), state.sheet?.spring.capTorque?.value) : [])]
+function torquesOf({ state, measures }: JobOnPaper): RuledRow[] {
+  const shown = (torque: number) => formatQuantity(torque, measures.torque)
+  const feet = legs.filter((leg) => stepOf(state, 'foot-torque')?.done[leg])
+  const wanted = (leg: Leg) => state.sheet?.legs?.[leg].footTorque?.value ?? null
+  const [first = null, ...others] = feet.map(wanted)
+  const alike = first !== null && others.every((torque) => torque === first)
+  const figure = alike ? shown(first) : perLeg((leg) => (feet.includes(leg) ? wanted(leg) : null), shown)
+  const row = (what: string, torque: string | null): RuledRow[] =>
+    torque === null ? [] : [{ what, figure: torque, source: 'makers-sheet' }]
+  const cap = stepOf(state, 'cap-torque')?.complete ? (state.sheet?.spring.capTorque?.value ?? null) : null
+  return [
+    ...row(alike ? say('paper.torque.alike', { legs: legsIn(feet) }) : say('paper.torque'), figure),
+    ...row(say('paper.cap-torque'), cap === null ? null : shown(cap)),
+  ]
 }
 
 /** Whose hands did it, and in a shop how long it took of what was planned. */

@@ -1,8 +1,10 @@
 /** A diagnosis as a technician reads it: words instead of decimals, what points where, what a service cures anyway. */
 import type { Diagnosis, NextTest } from '@legwork/engine'
 import type { ServiceId } from '../procedures/procedures.ts'
+import { faultCauses } from './causes.ts'
 import type { JobEvidence } from './evidence-of-job.ts'
 import { faultNetwork } from './fault-network.ts'
+import type { FaultGroup } from './group-factors.ts'
 
 export type Likelihood = 'likely' | 'possible' | 'unlikely'
 
@@ -42,6 +44,11 @@ function linkOf(fault: string, finding: string): number {
 /** Whether somebody may be hurt by it. */
 export function isSafety(fault: string): boolean {
   return faultNetwork.causes.find(({ id }) => id === fault)?.safety ?? false
+}
+
+/** What kind of thing a fault is; one not listed is nobody's. */
+export function groupOf(fault: string): FaultGroup {
+  return faultCauses.find(({ id }) => id === fault)?.group ?? 'not-the-unit'
 }
 
 /** Spoken for by the findings, not merely frequent. */

@@ -18,10 +18,10 @@ export type Stream = `job:${Id}` | `unit:${Id}`
 export type Leg = 'left' | 'right'
 export const legs: readonly Leg[] = ['left', 'right']
 
-/** A value read off an instrument: SI, gauge pressures in Pa, temperatures in K. */
+/** A value read off an instrument: SI, gauge pressures in Pa, temperatures in K; '1' is a ratio. */
 export interface Reading {
   value: number
-  measure: 'm' | 'Pa' | 'm³' | 'N' | 's' | 'N·m' | 'K' | 'clicks' | 'count' | 'm²/s'
+  measure: 'm' | 'Pa' | 'm³' | 'N' | 's' | 'N·m' | 'K' | 'clicks' | 'count' | 'm²/s' | '1'
   instrument: Id | null
   /** For a pump: filled through the hose, or put on afterwards (the hose then took some air). */
   how: 'pumped' | 'attached' | null

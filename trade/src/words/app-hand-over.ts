@@ -50,6 +50,7 @@ export const appHandOverWords = {
   'book.note.add': 'Add a note',
   'book.note.text': 'Note',
   'book.note.act': 'Write the note',
+  'book.note.photo': 'With a photo',
   'book.text-gone': 'removed',
   'book.text-away': 'text not here yet',
   'book.unsent': '{n} {n?line|lines} kept here',

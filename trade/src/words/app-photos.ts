@@ -4,9 +4,11 @@ export const appPhotoWords = {
   'photo.choose': 'Choose a picture',
   'photo.how':
     'Damage, adjusters, the ring, what is left on it. Made smaller here; place and time of the camera are left out.',
+  'photo.how.short': 'Made smaller here; place and time of the camera are left out.',
+  'photo.already': 'That picture is in the book already.',
   'photo.look': 'Photo {n} of {all}, large',
   'photo.of': 'Photo {n} of {all}',
-  'photo.alt': 'Photo {n} of {all}, taken as it came in',
+  'photo.alt': 'Photo {n} of {all}',
   'photo.drop': 'Leave photo {n} out',
   'photo.keep': 'Keep {n} {n?photo|photos}',
   'photo.none-yet': 'No photo yet. Take one, or say why there is none.',

@@ -1,7 +1,9 @@
 import { afterEach, describe, expect, it } from 'vitest'
 import { rules } from '../gates/rules.ts'
 import { procedureSteps } from '../procedures/procedures.ts'
+import { appBenchTestWords } from './app-bench-tests.ts'
 import { appCalculationFieldWords } from './app-calculation-fields.ts'
+import { appCalculationPictureWords } from './app-calculation-pictures.ts'
 import { appCalculationWords } from './app-calculations.ts'
 import { appInstrumentWords } from './app-instruments.ts'
 import { appLifeWords } from './app-life.ts'
@@ -9,6 +11,7 @@ import { catalogue } from './catalogue.ts'
 import { faultTestWords } from './fault-tests.ts'
 import { faultWords } from './faults.ts'
 import type { LaterWords } from './later.ts'
+import { lookOverWords } from './look-over.ts'
 import { isWordKey, message, say, sayMessage, sayPressuresIn, setVoice } from './words.ts'
 
 const later: LaterWords = {
@@ -16,8 +19,11 @@ const later: LaterWords = {
   ...faultTestWords,
   ...appCalculationWords,
   ...appCalculationFieldWords,
+  ...appCalculationPictureWords,
   ...appInstrumentWords,
+  ...appBenchTestWords,
   ...appLifeWords,
+  ...lookOverWords,
 }
 
 afterEach(() => {

@@ -51,6 +51,7 @@ const kindOfReading: Record<Reading['measure'], KindName> = {
   clicks: 'number',
   count: 'number',
   'm²/s': 'viscosity',
+  '1': 'number',
 }
 
 /** What kind of quantity a reading is. */

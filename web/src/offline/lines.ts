@@ -1,6 +1,16 @@
 /** What a station keeps of its own: lines in its outbox, lines refused, and where it stands. */
 import type { DeliveryItem, FieldError, KeptText } from '@legwork/contract'
-import type { AnyBookEntry, AnyEntryDraft, Digest, Id, Instant, RegisterName, Registers, Stream } from '@legwork/trade'
+import type {
+  AnyBookEntry,
+  AnyEntryDraft,
+  Digest,
+  Id,
+  Instant,
+  PhotoKind,
+  RegisterName,
+  Registers,
+  Stream,
+} from '@legwork/trade'
 
 interface Line {
   /** 1, 2, 3 … over everything this station delivers. */
@@ -47,6 +57,8 @@ export interface OwnPhoto {
   digest: Digest
   /** The job it was taken for. */
   stream: Stream
+  /** The kind of line it was taken for; without it, what came in. */
+  of?: PhotoKind
   person: Id
   takenAt: Instant
   /** [px] */

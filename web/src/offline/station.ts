@@ -10,6 +10,7 @@ import {
   type Instant,
   type Moment,
   newId,
+  type PhotoKind,
   type RegisterName,
   type Registers,
   type Standing,
@@ -177,12 +178,18 @@ export class Station {
     return digest
   }
 
-  /** Keeps a plain photo on this station; it is sent once an entry names it. */
-  keepPhoto = async (stream: Stream, person: Id, photo: PlainPhoto): Promise<Digest> => {
+  /**
+   * Keeps a plain photo on this station; it is sent once an entry names it.
+   *
+   * @returns null where a line names it already
+   */
+  keepPhoto = async (stream: Stream, person: Id, photo: PlainPhoto, of: PhotoKind): Promise<Digest | null> => {
     const digest = await digestOfBytes(photo.bytes)
     const { width, height } = photo
-    const own: OwnPhoto = { digest, stream, person, takenAt: this.now(), width, height, state: 'kept', says: null }
-    if (!this.store.memory.photos.has(digest)) await this.store.keepPhoto(own, photo.bytes)
+    const own: OwnPhoto = { digest, stream, of, person, takenAt: this.now(), width, height, state: 'kept', says: null }
+    const had = this.store.memory.photos.get(digest)
+    if (had && this.store.memory.isNamed(had)) return null
+    await this.store.keepPhoto(own, photo.bytes)
     return digest
   }
 

@@ -1,5 +1,5 @@
 /** Taking photos for a job: from the camera or a file, made plain, kept here at once; nothing is sent before it is written down. */
-import { type Digest, type Stream, say } from '@legwork/trade'
+import { type Digest, type PhotoKind, type Stream, say } from '@legwork/trade'
 import { useState } from 'react'
 import { useHands, useStation } from '../offline/hooks.tsx'
 import { PhotoStrip } from './photo-strip.tsx'
@@ -30,20 +30,27 @@ function PhotoInput({ label, camera, onFiles }: PhotoInputProps) {
   )
 }
 
-/** Photos of this job that no entry names yet, in the order they were taken. */
-export function photosInHand(station: ReturnType<typeof useStation>, stream: Stream): readonly Digest[] {
+/** Photos for one kind of line of this job that no entry names yet, in the order they were taken. */
+export function photosInHand(station: ReturnType<typeof useStation>, stream: Stream, of: PhotoKind): readonly Digest[] {
   const { memory } = station.store
   return [...memory.photos.values()]
-    .filter((photo) => photo.stream === stream && !memory.isNamed(photo))
+    .filter((photo) => photo.stream === stream && (photo.of ?? 'snapshot-kept') === of && !memory.isNamed(photo))
     .sort((one, other) => one.takenAt.localeCompare(other.takenAt))
     .map(({ digest }) => digest)
 }
 
-export function PhotoTaking({ stream, photos }: { stream: Stream; photos: readonly Digest[] }) {
+interface PhotoTakingProps {
+  stream: Stream
+  /** The kind of line that will name them. */
+  of: PhotoKind
+  photos: readonly Digest[]
+}
+
+export function PhotoTaking({ stream, of, photos }: PhotoTakingProps) {
   const station = useStation()
   const { person } = useHands()
   const [working, setWorking] = useState(false)
-  const [refused, setRefused] = useState<PhotoRefused | null>(null)
+  const [refused, setRefused] = useState<PhotoRefused | 'already' | null>(null)
   const take = async (files: readonly File[]) => {
     if (!person || files.length === 0) return
     setWorking(true)
@@ -51,13 +58,13 @@ export function PhotoTaking({ stream, photos }: { stream: Stream; photos: readon
     for (const file of files) {
       const photo = await plainPhoto(file)
       if (typeof photo === 'string') setRefused(photo)
-      else await station.keepPhoto(stream, person.id, photo)
+      else if (!(await station.keepPhoto(stream, person.id, photo, of))) setRefused('already')
     }
     setWorking(false)
   }
   return (
     <div>
-      <p className="book">{say('photo.how')}</p>
+      <p className="book">{say(of === 'snapshot-kept' ? 'photo.how' : 'photo.how.short')}</p>
       {photos.length > 0 && <PhotoStrip photos={photos} onDrop={(digest) => void station.dropPhoto(digest)} />}
       <div className="acts">
         <PhotoInput label={say('photo.take')} camera onFiles={(files) => void take(files)} />

@@ -10,6 +10,7 @@ interface Pair {
   name: string
   measure: Reading['measure']
   fine: boolean
+  share?: boolean
   before: number | null
   after: number | null
   verdict: Verdict | null
@@ -75,7 +76,14 @@ function Cell({ value, pair, hand }: { value: number | null; pair: Pair; hand?: 
   return value === null ? (
     <span className="book">{say('prove.not-measured')}</span>
   ) : (
-    <Shown value={value} measure={pair.measure} fine={pair.fine} size="row-small" hand={hand ?? false} />
+    <Shown
+      value={value}
+      measure={pair.measure}
+      fine={pair.fine}
+      share={pair.share ?? false}
+      size="row-small"
+      hand={hand ?? false}
+    />
   )
 }
 

@@ -1,5 +1,6 @@
 /** Measurements judged, worst first. */
 import {
+  boundsFor,
   type Finding,
   halfWidthOf,
   type Instrument,
@@ -7,24 +8,42 @@ import {
   type MeasuredEntry,
   type Reading,
   type Sheet,
+  type UnitKind,
 } from '@legwork/trade'
+
+interface Manner {
+  measure: Reading['measure']
+  /** In hundredths of a millimetre. */
+  fine: boolean
+  /** Read in per cent. */
+  share: boolean
+  /** On one leg or the other. */
+  legs: boolean
+}
+const plain = { fine: false, share: false, legs: false } as const
 
 /** What can be measured before the strip, and what it is read in. */
 export const measurable = {
-  'return-time': { measure: 's', fine: false, legs: false },
-  clearance: { measure: 'm', fine: true, legs: true },
-  friction: { measure: 'N', fine: false, legs: false },
-  breakaway: { measure: 'N', fine: false, legs: false },
-  'short-of-length': { measure: 'm', fine: false, legs: false },
-} as const satisfies Record<string, { measure: Reading['measure']; fine: boolean; legs: boolean }>
+  'short-of-length': { ...plain, measure: 'm' },
+  'return-time': { ...plain, measure: 's' },
+  'return-closed-over-open': { ...plain, measure: '1' },
+  'return-warm-over-cold': { ...plain, measure: '1' },
+  friction: { ...plain, measure: 'N' },
+  breakaway: { ...plain, measure: 'N' },
+  'lock-out-creep': { ...plain, measure: 'm' },
+  'dead-zone': { ...plain, measure: 'm' },
+  'leak-24-h': { ...plain, measure: '1', share: true },
+  clearance: { ...plain, measure: 'm', fine: true, legs: true },
+  'mount-play': { ...plain, measure: 'm', fine: true },
+} as const satisfies Record<string, Manner>
 export type Measurable = keyof typeof measurable
-export const measurables: readonly Measurable[] = [
-  'return-time',
-  'clearance',
-  'friction',
-  'breakaway',
-  'short-of-length',
-]
+/** Those that such a unit has a limit for; a coil has no air to lose. */
+export function measurablesOf(kind: UnitKind): readonly Measurable[] {
+  // Object.keys widens the keys of a constant table to string.
+  return (Object.keys(measurable) as Measurable[]).filter(
+    (what) => boundsFor(what, kind) !== null && (what !== 'leak-24-h' || kind.endsWith('air')),
+  )
+}
 export const isMeasurable = (what: string): what is Measurable => Object.hasOwn(measurable, what)
 
 export interface JudgedMeasurement {

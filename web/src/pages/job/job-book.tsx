@@ -1,7 +1,10 @@
 /** The book of a job: every line in order, kept or sent, late, carried over, struck. */
-import { type AnyEntry, say } from '@legwork/trade'
+import { type AnyEntry, photosIn, say } from '@legwork/trade'
 import { useState } from 'react'
 import { clock, day } from '../../figures/moment.ts'
+import { useStation } from '../../offline/hooks.tsx'
+import { PhotoStrip } from '../../photos/photo-strip.tsx'
+import { PhotoTaking, photosInHand } from '../../photos/photo-taking.tsx'
 import { Button } from '../../ui/button.tsx'
 import { TextField } from '../../ui/field.tsx'
 import { Row, SideHead } from '../../ui/ledger.tsx'
@@ -37,21 +40,37 @@ function Strike({ entry, says }: { entry: AnyEntry; says: string }) {
 }
 
 function Note() {
-  const { keepText } = useJobView()
-  const { write } = useWriting()
+  const { keepText, stream } = useJobView()
+  const { write, refusal } = useWriting()
+  const station = useStation()
   const [note, setNote] = useState('')
+  const photos = photosInHand(station, stream, 'noted')
+  const [open, setOpen] = useState(photos.length > 0)
+  const put = async () => {
+    if (note.trim() && (await write('noted', { text: await keepText(note.trim()), photos }))) {
+      setNote('')
+      setOpen(false)
+    }
+  }
   return (
     <form
-      className="keep-line"
-      onSubmit={async (event) => {
+      className="note-form"
+      onSubmit={(event) => {
         event.preventDefault()
-        if (note.trim() && (await write('noted', { text: await keepText(note.trim()) }))) setNote('')
+        void put()
       }}
     >
-      <TextField label={say('book.note.text')} value={note} onChange={setNote} />
-      <Button kind="second" type="submit">
-        {say('book.note.act')}
-      </Button>
+      <div className="keep-line">
+        <TextField label={say('book.note.text')} value={note} onChange={setNote} />
+        <Button kind="second" onPress={() => setOpen(!open)}>
+          {say('book.note.photo')}
+        </Button>
+        <Button kind="second" type="submit">
+          {say('book.note.act')}
+        </Button>
+      </div>
+      {open && <PhotoTaking stream={stream} of="noted" photos={photos} />}
+      <Refused refusal={refusal} />
     </form>
   )
 }
@@ -87,6 +106,7 @@ export function JobBook() {
                   <Strike entry={entry} says={says(entry)} />
                 )}
               </Row>
+              {photosIn(entry).length > 0 && <PhotoStrip photos={photosIn(entry)} standing />}
             </li>
           )
         })}

@@ -1,58 +1,75 @@
-/** Look over: the chassis first, signs, measurements judged. */
+/** Look over: the chassis first, what was measured, signs, what was before; beside it what it could be. */
 import { say } from '@legwork/trade'
 import { useState } from 'react'
+import { BottomLine } from '../../ui/bottom-line.tsx'
 import { Button, LinkButton } from '../../ui/button.tsx'
 import { SideHead } from '../../ui/ledger.tsx'
-import { Chassis } from './chassis.tsx'
+import { BenchTest, BenchTests, useBenchTest } from './bench-tests.tsx'
+import { Chassis, ChassisSound } from './chassis.tsx'
 import { FaultRanking } from './fault-ranking.tsx'
 import { judgedMeasurements } from './findings.ts'
+import { History } from './history.tsx'
 import { chapterHref } from './job-address.ts'
 import { useJobView } from './job-view.tsx'
 import { MeasureForm } from './measure-form.tsx'
 import { MeasuredRows } from './measured-rows.tsx'
 import { Signs } from './signs.tsx'
+import './look-over-words.ts'
+
+function Measured({ adding, onDone }: { adding: boolean; onDone: () => void }) {
+  const { state, sheet, instruments } = useJobView()
+  const judged = judgedMeasurements(state.measured, sheet, instruments, 'received')
+  const bySheet = judged.some((one) => one.finding.source?.kind === 'makers-sheet')
+  const sound = state.chapters['look-over'].state === 'done'
+  const source =
+    bySheet && sheet
+      ? say('look.limits.sheet', { name: sheet.name, revision: sheet.revision })
+      : say('look.limits.practice')
+  return (
+    <SideHead
+      place="above"
+      title={say('look.measured')}
+      note={judged.length > 0 && say('look.measured.limits', { source })}
+      className="measured-head"
+    >
+      {adding && <MeasureForm phase="received" onDone={onDone} />}
+      <MeasuredRows judged={judged} none={say('look.measured.none-yet')}>
+        {sound && <ChassisSound />}
+      </MeasuredRows>
+    </SideHead>
+  )
+}
 
 export function LookOver() {
-  const { state, sheet, instruments, stream } = useJobView()
+  const { state, stream } = useJobView()
   const [adding, setAdding] = useState(false)
-  const judged = judgedMeasurements(state.measured, sheet, instruments, 'received')
-  const limits = judged.some((one) => one.finding.source?.kind === 'makers-sheet')
-  const chassisDone = state.chapters['look-over'].state === 'done'
+  const sound = state.chapters['look-over'].state === 'done'
+  const test = useBenchTest()
+  if (test) return <BenchTest test={test} phase="received" />
   return (
-    <div className="two-columns look-over">
-      <div>
-        <Chassis />
-        <Signs />
-        <SideHead
-          place="above"
-          title={say('look.measured')}
-          note={say('look.measured.limits', {
-            source:
-              limits && sheet
-                ? say('look.limits.sheet', { name: sheet.name, revision: sheet.revision })
-                : say('look.limits.practice'),
-          })}
-        >
-          <MeasuredRows judged={judged} />
-          {adding ? (
-            <MeasureForm phase="received" onDone={() => setAdding(false)} />
-          ) : (
-            <Button kind="second" onPress={() => setAdding(true)}>
-              {say('look.add')}
-            </Button>
-          )}
-        </SideHead>
+    <>
+      <div className="two-columns look-over">
+        <div>
+          {!sound && <Chassis />}
+          {(sound || state.measured.length > 0) && <Measured adding={adding} onDone={() => setAdding(false)} />}
+          {sound && <BenchTests phase="received" />}
+          <Signs />
+          <History />
+        </div>
+        <div>
+          <FaultRanking />
+        </div>
       </div>
-      <div>
-        <FaultRanking />
-        {chassisDone && (
-          <div className="bottom">
-            <LinkButton kind="main" arrow="forward" href={chapterHref(stream, 'plan')}>
-              {say('look.to-plan')}
-            </LinkButton>
-          </div>
-        )}
-      </div>
-    </div>
+      {sound && !adding && (
+        <BottomLine>
+          <Button kind="second" onPress={() => setAdding(true)}>
+            {say('look.add')}
+          </Button>
+          <LinkButton kind="main" arrow="forward" href={chapterHref(stream, 'plan')}>
+            {say('look.to-plan')}
+          </LinkButton>
+        </BottomLine>
+      )}
+    </>
   )
 }

@@ -1,28 +1,37 @@
 /** One more measurement: what, which leg, the reading, with which instrument. */
-import { type Leg, type MeasuredEntry, say } from '@legwork/trade'
-import { useState } from 'react'
+import { type Leg, type MeasuredEntry, say, type UnitKind } from '@legwork/trade'
+import { useEffect, useRef, useState } from 'react'
 import { Button } from '../../ui/button.tsx'
 import { Choice } from '../../ui/choice.tsx'
 import { Field } from '../../ui/field.tsx'
-import { type Measurable, measurable, measurables } from './findings.ts'
+import { type Measurable, measurable, measurablesOf } from './findings.ts'
 import { useJobView, useWriting } from './job-view.tsx'
 import { lastUsed, rememberUsed } from './last-used.ts'
 import { ReadingField } from './readings.tsx'
 import { Refused } from './refused.tsx'
+import './measure-form.css'
 
-const hintOf = (what: Measurable): string =>
-  ({
-    'return-time': say('look.return-how'),
-    clearance: say('look.clearance-how'),
-    friction: say('look.friction-how'),
-    breakaway: say('look.breakaway-how'),
-    'short-of-length': say('look.short-how'),
-  })[what]
+const hints: Readonly<Record<Measurable, () => string>> = {
+  'short-of-length': () => say('look.short-how'),
+  'return-time': () => say('look.return-how'),
+  'return-closed-over-open': () => say('look.return-closed-over-open-how'),
+  'return-warm-over-cold': () => say('look.return-warm-over-cold-how'),
+  friction: () => say('look.friction-how'),
+  breakaway: () => say('look.breakaway-how'),
+  'lock-out-creep': () => say('look.lock-out-creep-how'),
+  'dead-zone': () => say('look.dead-zone-how'),
+  'leak-24-h': () => say('look.leak-24-h-how'),
+  clearance: () => say('look.clearance-how'),
+  'mount-play': () => say('look.mount-play-how'),
+}
+const hintOf = (what: Measurable, kind: UnitKind): string =>
+  what === 'return-time' && kind.startsWith('shock') ? say('look.return-shock-how') : hints[what]()
 
 export function MeasureForm({ phase, onDone }: { phase: MeasuredEntry['phase']; onDone: () => void }) {
-  const { instruments } = useJobView()
+  const { instruments, sheet, unit } = useJobView()
+  const kind = sheet?.kind ?? unit?.kind ?? 'fork-air'
   const { write, refusal } = useWriting()
-  const [what, setWhat] = useState<Measurable>('return-time')
+  const [what, setWhat] = useState<Measurable>('short-of-length')
   const [leg, setLeg] = useState<Leg>('left')
   const [value, setValue] = useState<number | null>(null)
   const [picked, setPicked] = useState<{ [W in Measurable]?: string }>({})
@@ -32,14 +41,21 @@ export function MeasureForm({ phase, onDone }: { phase: MeasuredEntry['phase']; 
     setPicked({ ...picked, [what]: id })
     rememberUsed(`measure.${what}`, id || null)
   }
-  const { measure, fine, legs } = measurable[what]
+  const { measure, fine, share, legs } = measurable[what]
   const add = async () => {
     if (value === null) return
     const reading = { value, measure, instrument: instrument || null, how: null }
     if (await write('measured', { what, leg: legs ? leg : null, phase, reading })) onDone()
   }
+  const form = useRef<HTMLFormElement>(null)
+  // It opens where the measurements stand, which may be out of sight.
+  useEffect(() => {
+    form.current?.scrollIntoView({ block: 'nearest' })
+    form.current?.querySelector('input')?.focus({ preventScroll: true })
+  }, [])
   return (
     <form
+      ref={form}
       className="measure-form"
       onSubmit={(event) => {
         event.preventDefault()
@@ -48,7 +64,7 @@ export function MeasureForm({ phase, onDone }: { phase: MeasuredEntry['phase']; 
     >
       <Choice
         label={say('look.add.what')}
-        options={measurables.map((one) => ({ value: one, label: say(`measure.${one}`) }))}
+        options={measurablesOf(kind).map((one) => ({ value: one, label: say(`measure.${one}`) }))}
         value={what}
         onChange={(next) => {
           setWhat(next)
@@ -66,9 +82,10 @@ export function MeasureForm({ phase, onDone }: { phase: MeasuredEntry['phase']; 
       <ReadingField
         key={what}
         label={say('look.add.value')}
-        hint={hintOf(what)}
+        hint={hintOf(what, kind)}
         measure={measure}
         fine={fine}
+        share={share}
         value={value}
         onChange={setValue}
       />

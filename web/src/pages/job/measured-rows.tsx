@@ -1,5 +1,6 @@
 /** Measurements, worst first: mark, strip of limits, value and word. */
 import { say } from '@legwork/trade'
+import type { ReactNode } from 'react'
 import { LimitStrip } from '../../charts/limit-strip.tsx'
 import { VerdictMark } from '../../marks/verdict-mark.tsx'
 import { ByWhom } from './by-whom.tsx'
@@ -14,16 +15,16 @@ const letters = 'abcdefghijklmnop'
 function Strip({ judged }: { judged: JudgedMeasurement }) {
   const text = useShownText()
   const { entry, what, finding, halfWidth } = judged
-  const { measure, fine } = measurable[what]
+  const { measure, fine, share } = measurable[what]
   if (finding.zones.length === 0) return <span className="book">{say('judged.no-limit')}</span>
   const strip = stripOf(entry.reading.value, finding.zones, halfWidth)
-  const bare = (value: number) => text(value, measure, fine).split('\u00a0')[0] ?? ''
+  const bare = (value: number) => text(value, measure, fine, share).split('\u00a0')[0] ?? ''
   return (
     <LimitStrip
       {...strip}
       format={bare}
       label={say('look.strip', {
-        reading: text(entry.reading.value, measure, fine),
+        reading: text(entry.reading.value, measure, fine, share),
         verdict: say(`verdict.${finding.verdict}`),
         limits: strip.limits.map(bare).join(', '),
       })}
@@ -34,7 +35,7 @@ function Strip({ judged }: { judged: JudgedMeasurement }) {
 function MeasuredRow({ judged, letter }: { judged: JudgedMeasurement; letter: string }) {
   const { instruments } = useJobView()
   const { entry, what, finding } = judged
-  const { measure, fine } = measurable[what]
+  const { measure, fine, share } = measurable[what]
   const name = entry.leg
     ? say('look.measured.leg', { what: say(`measure.${what}`), leg: say(`leg.${entry.leg}`) })
     : say(`measure.${what}`)
@@ -56,20 +57,31 @@ function MeasuredRow({ judged, letter }: { judged: JudgedMeasurement; letter: st
         <Strip judged={judged} />
       </div>
       <div className="value">
-        <Shown value={entry.reading.value} measure={measure} fine={fine} size="row-small" hand />
+        <Shown value={entry.reading.value} measure={measure} fine={fine} share={share} size="row-small" hand />
         <small className="word">{say(`verdict.${finding.verdict}`)}</small>
       </div>
     </li>
   )
 }
 
-export function MeasuredRows({ judged }: { judged: readonly JudgedMeasurement[] }) {
-  if (judged.length === 0) return <p className="book empty">{say('look.measured.none')}</p>
+interface MeasuredRowsProps {
+  judged: readonly JudgedMeasurement[]
+  /** Instead of what nobody measured. */
+  none?: string
+  /** A line after the measurements, judged by eye. */
+  children?: ReactNode
+}
+
+export function MeasuredRows({ judged, none = say('look.measured.none'), children }: MeasuredRowsProps) {
   return (
-    <ol className="measured-rows">
-      {judged.map((one, index) => (
-        <MeasuredRow key={one.entry.entry} judged={one} letter={letters[index] ?? ''} />
-      ))}
-    </ol>
+    <>
+      <ol className="measured-rows">
+        {judged.map((one, index) => (
+          <MeasuredRow key={one.entry.entry} judged={one} letter={letters[index] ?? ''} />
+        ))}
+        {children}
+      </ol>
+      {judged.length === 0 && <p className="book none-yet">{none}</p>}
+    </>
   )
 }

@@ -1,9 +1,17 @@
 /** What it could be: faults in words as signs come in, and the test that tells most in its minutes. */
 import { runCalculation } from '@legwork/contract/calculations/index.ts'
 import type { Diagnosis } from '@legwork/engine'
-import { addWords, isWordKey, say, sayMessage } from '@legwork/trade'
+import { addWords, isWordKey, say, sayMessage, type UnitKind } from '@legwork/trade'
 import { evidenceOf, type JobEvidence } from '@legwork/trade/faults/evidence-of-job.ts'
-import { faultList, isSafety, type ListedFault, nextTestOf } from '@legwork/trade/faults/fault-list.ts'
+import { faultList, groupOf, isSafety, type ListedFault, nextTestOf } from '@legwork/trade/faults/fault-list.ts'
+import {
+  beforehandOf,
+  type HistoryItem,
+  intervalOf,
+  type KnownHistory,
+  speakingFor,
+} from '@legwork/trade/faults/known-beforehand.ts'
+import { isSignId } from '@legwork/trade/faults/signs-of.ts'
 import { faultTestWords } from '@legwork/trade/words/fault-tests.ts'
 import { faultWords } from '@legwork/trade/words/faults.ts'
 import { SourceMark } from '../../marks/source-mark.tsx'
@@ -12,6 +20,8 @@ import { SideHead } from '../../ui/ledger.tsx'
 import { judgedMeasurements } from './findings.ts'
 import { useJobView, useWriting } from './job-view.tsx'
 import { Refused } from './refused.tsx'
+import { useHistory } from './use-history.ts'
+import './look-over-words.ts'
 import './ranked-faults.css'
 
 addWords({ ...faultWords, ...faultTestWords })
@@ -26,13 +36,31 @@ const findingText = (id: string) => textOf(id.startsWith('T') ? `test.${id}.read
 const listed = (texts: readonly string[]) =>
   texts.map((text) => text.replace(/\p{Lu}(?=\p{Ll}|\s)/u, (letter) => letter.toLowerCase())).join('; ')
 
-function Fault({ one, first }: { one: ListedFault; first: boolean }) {
+/** What was known beforehand, inside a sentence. */
+function speaksText(item: HistoryItem, known: KnownHistory, kind: UnitKind): string {
+  if (item !== 'hours-since') return say(`history.speaks.${item}`)
+  const hours = known['hours-since']?.value ?? 0
+  return say('history.speaks.hours-since', { hours: Math.round(hours), n: Math.round(hours / intervalOf(kind)) })
+}
+
+interface FaultProps {
+  one: ListedFault
+  first: boolean
+  known: KnownHistory
+  kind: UnitKind
+}
+
+function Fault({ one, first, known, kind }: FaultProps) {
   const { fault, likelihood, signs, safety } = one
+  const speaks = [
+    ...signs.map(findingText),
+    ...speakingFor(groupOf(fault), known, kind).map((item) => speaksText(item, known, kind)),
+  ]
   return (
     <li className={`fault ${likelihood}${first ? ' first' : ''}`}>
       <h3>{say(`fault.${likelihood}`, { fault: faultText(fault) })}</h3>
       {safety && <p className="book">{say('fault.safety')}</p>}
-      {signs.length > 0 && <p className="book">{say('fault.points', { signs: listed(signs.map(findingText)) })}</p>}
+      {speaks.length > 0 && <p className="book">{say('fault.points', { signs: listed(speaks) })}</p>}
     </li>
   )
 }
@@ -100,14 +128,21 @@ function NextTest({ diagnosis }: { diagnosis: Diagnosis }) {
   )
 }
 
-function Answer({ evidence, diagnosis }: { evidence: JobEvidence; diagnosis: Diagnosis }) {
+interface AnswerProps {
+  evidence: JobEvidence
+  diagnosis: Diagnosis
+  known: KnownHistory
+  kind: UnitKind
+}
+
+function Answer({ evidence, diagnosis, known, kind }: AnswerProps) {
   const { open, unlikely, cured } = faultList(diagnosis, evidence)
   return (
     <>
       {open.length + unlikely.length + cured.length === 0 && <p className="book">{say('fault.none-yet')}</p>}
       <ol className="fault-rows" aria-live="polite">
         {open.map((one, index) => (
-          <Fault key={one.fault} one={one} first={index === 0} />
+          <Fault key={one.fault} one={one} first={index === 0} known={known} kind={kind} />
         ))}
         {unlikely.length > 0 && (
           <li className="fault book">
@@ -124,8 +159,28 @@ function Answer({ evidence, diagnosis }: { evidence: JobEvidence; diagnosis: Dia
   )
 }
 
+/** The rider's words, what was found and what was looked for and is not there. */
+function SaidAndSeen({ evidence }: { evidence: JobEvidence }) {
+  const { state, text } = useJobView()
+  const asked = state.opened?.asked ? text(state.opened.asked) : null
+  const signs = (ids: readonly string[]) => listed(ids.filter(isSignId).map(findingText))
+  const [found, missing] = [signs(evidence.present), signs(evidence.absent)]
+  if (!asked && !found && !missing) return null
+  return (
+    <p className="book said">
+      {asked && (
+        <>
+          <SourceMark kind="rider-said" /> <i translate="no">{say('take-in.saying', { words: asked })}</i>{' '}
+        </>
+      )}
+      {found && say('look.found', { signs: found })} {missing && say('look.not-there', { signs: missing })}
+    </p>
+  )
+}
+
 export function RankedFaults() {
   const { state, sheet, unit, instruments } = useJobView()
+  const known = useHistory()
   const kind = sheet?.kind ?? unit?.kind
   if (!kind) return null
   const judged = judgedMeasurements(state.measured, sheet, instruments, 'received')
@@ -134,7 +189,7 @@ export function RankedFaults() {
     state,
     judged.map(({ what, finding }) => ({ what, verdict: finding.verdict })),
   )
-  const answer = runCalculation('diagnose', { kind, ...evidence })
+  const answer = runCalculation('diagnose', { kind, ...evidence, factors: { ...beforehandOf(known, kind) } })
   const done = state.signs.flatMap(({ sign }) => (sign.startsWith('T') ? [sign] : []))
   const note = (
     <>
@@ -143,9 +198,10 @@ export function RankedFaults() {
   )
   return (
     <SideHead place="above" title={say('fault.list')} note={note} className="signs faults">
+      <SaidAndSeen evidence={evidence} />
       {answer.ok ? (
         // The output of `diagnose` is the engine's Diagnosis, held to its schema by the calculation's tests.
-        <Answer evidence={evidence} diagnosis={answer.output as unknown as Diagnosis} />
+        <Answer {...{ evidence, known, kind }} diagnosis={answer.output as unknown as Diagnosis} />
       ) : (
         <p className="book">{say('fault.not-told')}</p>
       )}

@@ -72,7 +72,7 @@ function PhotosForm() {
   const { write, refusal } = useWriting()
   const station = useStation()
   const [unknown, setUnknown] = useState(false)
-  const photos = photosInHand(station, stream)
+  const photos = photosInHand(station, stream, 'snapshot-kept')
   if (unknown) return <NotKnown item="photos" onDone={() => setUnknown(false)} />
   const keep = () => {
     const reading = { value: photos.length, measure: 'count', instrument: null, how: null } as const
@@ -80,7 +80,7 @@ function PhotosForm() {
   }
   return (
     <div className="keep-form">
-      <PhotoTaking stream={stream} photos={photos} />
+      <PhotoTaking stream={stream} of="snapshot-kept" photos={photos} />
       <div className="keep-line">
         {photos.length > 0 && (
           <Button kind="main" onPress={() => void keep()}>
