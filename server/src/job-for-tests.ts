@@ -51,7 +51,12 @@ export class ApiJob {
   }
 
   /** The demo unit's sheet and the unit in the registers, and a job opened on it. */
-  static async open(shop: Shop, key: string, change: (sheet: Sheet) => Sheet = (sheet) => sheet): Promise<ApiJob> {
+  static async open(
+    shop: Shop,
+    key: string,
+    change: (sheet: Sheet) => Sheet = (sheet) => sheet,
+    of: { rider: Id; asked: string } | null = null,
+  ): Promise<ApiJob> {
     const demo = demoUnits.find((one) => one.key === key)
     if (!demo) throw new Error(`no demo unit ${key}`)
     const job = new ApiJob(shop, change(demoSheet(demo, shop.freshId())), await shop.station())
@@ -72,7 +77,8 @@ export class ApiJob {
     ])
     job.#numbers.set(station, 2)
     const visit = shop.freshId()
-    await job.put('job-opened', { unit, rider: null, bike: null, visit, asked: null, spendAllowed: null })
+    const asked = of ? digestOf(of.asked) : null
+    await job.put('job-opened', { unit, rider: of?.rider ?? null, bike: null, visit, asked, spendAllowed: null })
     return job
   }
 
@@ -118,7 +124,7 @@ export class ApiJob {
     return this.try('measured', { what, leg, phase, reading }, line)
   }
 
-  async planned(services: readonly string[] = ['lower-legs']): Promise<this> {
+  async planned(services: readonly string[] = ['lower-legs'], declined: readonly string[] = []): Promise<this> {
     const { sheet } = this
     const kept = { value: 0.1, measure: 'm', instrument: this.shop.freshId(), how: null } as const
     for (const item of traitsOf(sheet.kind, sheet).snapshot)
@@ -126,8 +132,8 @@ export class ApiJob {
     for (const part of chassisParts) await this.put('chassis-checked', { part, verdict: 'sound', found: null })
     const steps = [...planSteps(services, sheet)]
     const agreed: Pick<EntryBodies['plan-agreed'], 'answer' | 'declined' | 'answeredBy'> = {
-      answer: 'yes',
-      declined: [],
+      answer: declined.length > 0 ? 'partly' : 'yes',
+      declined: [...declined],
       answeredBy: 'rider',
     }
     await this.put('plan-agreed', {

@@ -22,7 +22,15 @@ const book: Ink = { face: 'book', size: 13 }
 const bold: Ink = { face: 'book-600', size: 13 }
 const small: Ink = { face: 'book', size: 12 }
 const figures: Ink = { face: 'lettering-500', size: 13.5 }
-const [lead, pad, headHeight, verdictWidth, footLead] = [16, 8, 22, 72, 15]
+const [headHeight, verdictWidth, footLead] = [22, 72, 15]
+
+/** From line to line, and what a row has beside its lines. */
+export interface Density {
+  lead: number
+  pad: number
+}
+export const roomy: Density = { lead: 16, pad: 8 }
+export const dense: Density = { lead: 14.5, pad: 4.5 }
 /** Lines of one row that stay together; a longer one goes on over the page. */
 const together = 30
 
@@ -34,7 +42,7 @@ interface LaidOut {
   height: number
 }
 
-function layOut(paper: Paper, row: RuledRow, width: number): LaidOut[] {
+function layOut(paper: Paper, row: RuledRow, width: number, { lead, pad }: Density): LaidOut[] {
   const indent = row.verdict ? verdictWidth : 0
   const mark = row.source ? markWidth + 6 : 0
   const figure = row.figure ? wrap(paper, [{ ink: figures, text: row.figure }], width * 0.56 - mark) : []
@@ -57,15 +65,15 @@ function footOf(paper: Paper, section: Section, width: number): readonly Line[] 
 const footHeight = (lines: readonly Line[]): number => (lines.length === 0 ? 0 : lines.length * footLead + 4)
 
 /** Height of a section with all its rows. */
-export function sectionHeight(paper: Paper, section: Section, width: number): number {
-  const rows = section.rows.flatMap((row) => layOut(paper, row, width))
+export function sectionHeight(paper: Paper, section: Section, width: number, density: Density): number {
+  const rows = section.rows.flatMap((row) => layOut(paper, row, width, density))
   return headHeight + rows.reduce((sum, { height }) => sum + height, 0) + footHeight(footOf(paper, section, width))
 }
 
 /** Height of its head and the first row: less than that is no beginning. */
-export function beginningHeight(paper: Paper, section: Section, width: number): number {
+export function beginningHeight(paper: Paper, section: Section, width: number, density: Density): number {
   const first = section.rows[0]
-  return headHeight + (first ? (layOut(paper, first, width)[0]?.height ?? 0) : 0)
+  return headHeight + (first ? (layOut(paper, first, width, density)[0]?.height ?? 0) : 0)
 }
 
 /** Rows of a section that found no place on the page. */
@@ -79,13 +87,14 @@ export function drawSection(
   paper: Paper,
   section: Section,
   at: { x: number; y: number; width: number; room: number },
+  density: Density,
 ): Drawn {
   const { x, y, width, room } = at
   paper.text({ face: 'lettering-600', size: 15 }, section.head, x, y + 14)
   paper.line([x, y + 21], [x + width, y + 21], 1)
   let down = headHeight
   for (const [index, row] of section.rows.entries()) {
-    const parts = layOut(paper, row, width)
+    const parts = layOut(paper, row, width, density)
     for (const [part, laid] of parts.entries()) {
       if (down + laid.height > room + 0.5 && down > headHeight) {
         const left = parts.slice(part).map(({ lines }) => lines.map(textOf).join(''))
@@ -95,7 +104,7 @@ export function drawSection(
           rest: { ...section, head: goesOn(section.head), rows: rowsAfter(section, index, again) },
         }
       }
-      drawRow(paper, laid, x, y + down, width)
+      drawRow(paper, laid, { x, y: y + down, width }, density)
       down += laid.height
       hairline(paper, x, x + width, y + down)
     }
@@ -114,8 +123,13 @@ function goesOn(head: string): string {
   return head.endsWith(ending) ? head : say('paper.goes-on', { head })
 }
 
-function drawRow(paper: Paper, { row, lines, figure, indent }: LaidOut, x: number, y: number, width: number): void {
-  const base = y + lead
+function drawRow(
+  paper: Paper,
+  { row, lines, figure, indent }: LaidOut,
+  { x, y, width }: { x: number; y: number; width: number },
+  { lead, pad }: Density,
+): void {
+  const base = y + lead + pad / 2 - 4
   if (row.verdict) {
     drawVerdict(paper, row.verdict, x, base)
     paper.text(bold, say(`paper.verdict.${row.verdict}`), x + 17, base)

@@ -9,7 +9,7 @@ import { drawLines, wrap } from './wrap.ts'
 const small: Ink = { face: 'book', size: 12 }
 const [left, right] = [52, 742]
 /** What the compression's figure takes above the drawing, and the shortest distance below it. */
-const [above, below] = [54, 34]
+const [above, below] = [46, 32]
 
 /** The fork's drawing with every setting written where it is set, from `top` down; answers the y below it. */
 export function drawSettingsOnFork(
@@ -42,20 +42,22 @@ function drawSetting(
   switch (figure.place) {
     case 'compression': {
       const at = on(places.compression)
-      lead(at, [at[0], top - 32], [at[0] - 40, top - 32])
-      return callout(paper, figure, { x: at[0] - 46, y: top - 26, align: 'end', size: 26, width: 300 })
+      lead(at, [at[0], top - 26], [at[0] - 40, top - 26])
+      return callout(paper, figure, { x: at[0] - 46, y: top - 20, align: 'end', size: 26, width: 300 })
     }
     case 'rebound': {
       const at = on(places.rebound)
-      const y = at[1] + 26 * scale
-      lead(at, [at[0], y - 6], [at[0] + 14, y - 6])
-      return callout(paper, figure, { x: at[0] + 20, y, align: 'start', size: 26, width: 240 })
+      const y = at[1] + 15 * scale + 26
+      // Past the axle, which lies behind the feet.
+      const x = on([40, 0])[0]
+      lead(at, [at[0], y - 8], [x - 6, y - 8])
+      return callout(paper, figure, { x, y, align: 'start', size: 26, width: 240 })
     }
     case 'spacers': {
       const at = on(places.spacers)
-      const y = at[1] - 30 * scale
+      const y = at[1] - 13 * scale - 24
       lead(at, [at[0] - 26, y - 6], [at[0] - 34, y - 6])
-      return callout(paper, figure, { x: at[0] - 40, y, align: 'end', size: 26, width: 150 })
+      return callout(paper, figure, { x: at[0] - 40, y, align: 'end', size: 26, width: 190 })
     }
     case 'sag': {
       const [from, to] = [on(places.unmoved), on(places.ring)]
@@ -64,8 +66,8 @@ function drawSetting(
       paper.line([from[0], y], [to[0], y], 0.6)
       arrow(paper, from[0], y, 1)
       arrow(paper, to[0], y, -1)
-      const width = Math.max(96, right - 170 - from[0])
-      return callout(paper, figure, { x: from[0], y: under + 4, align: 'start', size: 26, width })
+      const x = Math.min(to[0], right - 166)
+      return callout(paper, figure, { x, y: under + 4, align: 'end', size: 26, width: 190 })
     }
     case 'bath-oil': {
       const at = on(places.bath)
@@ -105,6 +107,9 @@ function callout(paper: Paper, of: PageFigure, { x, y, align, size, width }: Cal
       .join('')
       .trimEnd()
     const from = align === 'end' ? x - paper.width(small, text) : x + markWidth + 5
+    // Lines of parts behind the words stop before them.
+    paper.doc.rect(from - markWidth - 8, at - 11, paper.width(small, text) + markWidth + 10, 14).fill('#fff')
+    paper.doc.fillColor('#000')
     paper.text(small, text, from, at)
     if (index === 0) drawSource(paper, of.source, from - markWidth - 5, at)
     at += 15

@@ -7,41 +7,49 @@ import { drawSourceWord } from './source-mark.ts'
 import { clip, drawLines, type Line, wrap } from './wrap.ts'
 
 const small: Ink = { face: 'book', size: 12 }
-const [left, right, foot] = [52, 742, 966]
-/** The key above the rule of the cautions. */
-const keyHeight = 30
+const [left, right] = [52, 742]
+/** The label to cut off stands at the right, cautions and signatures beside it. */
+const label = { x: 480, width: 262, height: 112, bottom: 1092 }
+const beside = label.x - 20 - left
+const lead = 1.28
+/** The key above the rule; what is kept free for a hand to sign; where the lines to sign lie. */
+const [keyHeight, signing, signedAt] = [28, 34, 1074]
 
 interface Cautions {
-  bold: readonly Line[]
-  plain: readonly Line[]
+  lines: readonly Line[]
   size: number
 }
 
 function cautionsOf(paper: Paper, page: HandOverPage): Cautions {
   const { terms } = page.shop
-  const { length } = [...page.cautions, terms ?? ''].join(' ')
+  const said = terms ? ` ${say('paper.terms', { terms })}` : ''
+  const words = page.cautions.join(' ')
   // Many cautions are set smaller before they take a page of their own.
-  const size = length > 1600 ? 10.5 : 12.5
-  const set = (face: 'book' | 'book-600', text: string) => wrap(paper, [{ ink: { face, size }, text }], right - left)
-  const said = terms ? say('paper.terms', { terms }) : null
-  return { bold: set('book-600', page.cautions.join(' ')), plain: said ? set('book', said) : [], size }
+  const size = words.length + said.length > 1200 ? 10 : 12.5
+  const pieces = [
+    { ink: { face: 'book-600' as const, size }, text: words },
+    { ink: { face: 'book' as const, size }, text: said },
+  ]
+  return { lines: wrap(paper, pieces, beside), size }
 }
 
-/** How far above the foot of the page the sign-off begins. */
+/** How far down the page the sign-off begins. */
 export function signOffTop(paper: Paper, page: HandOverPage): number {
-  const { bold, plain, size } = cautionsOf(paper, page)
-  return foot - 8 - (bold.length + plain.length) * size * 1.3 - keyHeight
+  return ruleOf(cautionsOf(paper, page)) - keyHeight
 }
+
+/** The rule over cautions and label: as low as both leave it. */
+const ruleOf = ({ lines, size }: Cautions): number =>
+  Math.min(label.bottom - label.height - 12, signedAt - signing - lines.length * size * lead - 6)
 
 /** Draws it at the foot of the page; `used` are the marks of the sources that the pages carry. */
 export function drawSignOff(paper: Paper, page: HandOverPage, used: readonly SourceKind[]): void {
-  const { bold, plain, size } = cautionsOf(paper, page)
-  const top = signOffTop(paper, page) + keyHeight
+  const cautions = cautionsOf(paper, page)
+  const rule = ruleOf(cautions)
   let x = left
-  for (const source of used) x += drawSourceWord(paper, source, x, top - 9, small) + 18
-  paper.line([left, top], [right, top], 1)
-  const below = drawLines(paper, bold, left, top + size * 1.35, size * 1.3)
-  drawLines(paper, plain, left, below, size * 1.3)
+  for (const source of used) x += drawSourceWord(paper, source, x, rule - 9, small) + 18
+  paper.line([left, rule], [right, rule], 1)
+  drawLines(paper, cautions.lines, left, rule + cautions.size * 1.4, cautions.size * lead)
   drawSigning(paper, page)
   drawCutOff(paper, page)
 }
@@ -60,14 +68,15 @@ function signsOf(page: HandOverPage): string[] {
 function drawSigning(paper: Paper, page: HandOverPage): void {
   for (const [index, text] of signsOf(page).entries()) {
     const x = index === 0 ? left : 266
-    paper.line([x, 1050], [x + 190, 1050], 1)
-    drawLines(paper, wrap(paper, [{ ink: small, text }], 190, 3), x, 1066, 15)
+    paper.line([x, signedAt], [x + 190, signedAt], 1)
+    drawLines(paper, wrap(paper, [{ ink: small, text }], 190), x, signedAt + 15, 15)
   }
 }
 
 /** The label to cut off: pressure, settings and the code of the unit's card; no name on it. */
 function drawCutOff(paper: Paper, page: HandOverPage): void {
-  const [x, y, width, height] = [480, 972, 262, 112]
+  const { x, width, height, bottom } = label
+  const y = bottom - height
   paper.doc.lineWidth(1).dash(4, { space: 3 }).rect(x, y, width, height).stroke().undash()
   const pressure = page.settings.find((setting) => setting.place === 'pressure')
   const big: Ink = { face: 'lettering-500', size: pressure ? 21 : 15 }
