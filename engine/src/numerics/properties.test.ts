@@ -23,7 +23,11 @@ const at = (list: ArrayLike<number>, index: number) => list[index] ?? Number.NaN
 const holds = <Drawn extends unknown[]>(
   arbitraries: { [K in keyof Drawn]: fc.Arbitrary<Drawn[K]> },
   check: (...drawn: Drawn) => void,
-) => fc.assert(fc.property(...arbitraries, check), { numRuns, seed: 20_261_128 })
+) =>
+  fc.assert(
+    fc.property(fc.tuple<Drawn>(...arbitraries), (drawn) => check(...drawn)),
+    { numRuns, seed: 20_261_128 },
+  )
 
 describe('roots and valleys', () => {
   it('the root of a rising curve, however steep, however far from either end', () => {
