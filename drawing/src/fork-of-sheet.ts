@@ -1,6 +1,6 @@
 /** The table a fork is drawn from, out of its sheet: what the engine's spring says, and the pressures at a stroke. */
 import type { AirSpring, PreparedSpring, Spring } from '@legwork/engine'
-import type { Sheet } from '@legwork/trade'
+import { type Leg, legs, type Sheet } from '@legwork/trade'
 import type { ForkParameters, ForkTable } from './fork-parameters.ts'
 
 const needed = ['bore', 'shaft', 'positiveVolume', 'negativeVolume'] as const
@@ -8,6 +8,21 @@ const needed = ['bore', 'shaft', 'positiveVolume', 'negativeVolume'] as const
 /** Whether the sheet is an air fork's and gives what its drawing needs. */
 export const isDrawable = (sheet: Sheet): boolean =>
   sheet.kind === 'fork-air' && sheet.stanchion !== null && sheet.legs !== null && needed.every((f) => sheet.spring[f])
+
+/** The leg, as the rider sees it, that holds the spring: the lower one in the drawing, whichever it is. */
+export const springLegOf = (sheet: Sheet): Leg =>
+  sheet.legs && sheet.legs.left.role === 'damper' && sheet.legs.right.role !== 'damper' ? 'right' : 'left'
+
+const otherLeg = (leg: Leg): Leg => (leg === 'left' ? 'right' : 'left')
+
+/** What the drawing does not show as it is. */
+export type DrawnOtherwise = 'open-bath' | 'one-leg'
+
+/** Null where spring and damper stand in a leg each and the damper is a closed cartridge, as they are drawn. */
+export function drawnOtherwise(sheet: Sheet): DrawnOtherwise | null {
+  if (legs.some((leg) => sheet.legs?.[leg].role === 'both')) return 'one-leg'
+  return sheet.damper === 'open-bath' ? 'open-bath' : null
+}
 
 /**
  * Everything that stays while the stroke moves.
@@ -18,8 +33,9 @@ export const isDrawable = (sheet: Sheet): boolean =>
 export function forkTableOf(sheet: Sheet, spring: Spring): ForkTable | null {
   if (!isDrawable(sheet) || !sheet.stanchion || spring.kind !== 'air' || spring.negativeVolume === undefined)
     return null
-  const leg = (index: 0 | 1) => ({
-    oil: spring.lower?.legs[index]?.oil ?? 0,
+  const springLeg = springLegOf(sheet)
+  const leg = (of: Leg) => ({
+    oil: spring.lower?.legs[legs.indexOf(of)]?.oil ?? 0,
     volume: spring.lower?.volume ?? null,
     rod: spring.lower?.rod ?? 0,
   })
@@ -27,7 +43,8 @@ export function forkTableOf(sheet: Sheet, spring: Spring): ForkTable | null {
     stanchion: sheet.stanchion.value,
     travel: spring.stroke,
     spring: { kind: 'air', ...dimensions(spring), negative: { kind: 'air', volume: spring.negativeVolume } },
-    legs: { left: leg(0), right: leg(1) },
+    legs: { left: leg(springLeg), right: leg(otherLeg(springLeg)) },
+    springLeg,
     crowns: sheet.body === 'dual-crown' ? 2 : 1,
     ...(sheet.bushings ? { bushingsApart: sheet.bushings.b.value } : {}),
   }
@@ -56,10 +73,12 @@ export function forkAt(
 ): ForkParameters {
   const here = Math.min(stroke, prepared.fullStroke)
   const { positive = 0, negative = 0, lower } = prepared.pressures(here)
+  const springLeg = table.springLeg ?? 'left'
+  const closedIn = (leg: Leg) => lower[legs.indexOf(leg)] ?? 0
   return {
     ...table,
     stroke: here,
-    pressures: { positive, negative, left: lower[0] ?? 0, right: lower[1] ?? 0 },
+    pressures: { positive, negative, left: closedIn(springLeg), right: closedIn(otherLeg(springLeg)) },
     ring: ring === null ? null : Math.min(ring, table.travel),
   }
 }

@@ -35,8 +35,10 @@ export interface ForkTable {
   /** Full stroke [m]. */
   readonly travel: number
   readonly spring: AirSpringParameters | CoilSpringParameters
-  /** The left leg holds the spring, the right one the damper. */
+  /** As they are drawn: `left` below with the spring, `right` above with the damper. */
   readonly legs: { readonly left: LowerLegParameters; readonly right: LowerLegParameters }
+  /** Which leg of the fork the spring's one is, as the rider sees it; the left one unless it says. */
+  readonly springLeg?: 'left' | 'right'
   /** One crown unless it says two. */
   readonly crowns?: 1 | 2
   /** Middle of the lower bushing to middle of the upper one [m]; left out where nobody measured it. */

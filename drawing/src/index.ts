@@ -1,6 +1,6 @@
 /** A fork as it is cut: parameters in, named plain shapes in mm out; screen and paper draw the same ones. */
 export { legGap } from './chassis.ts'
-export { forkAt, forkTableOf, isDrawable } from './fork-of-sheet.ts'
+export { type DrawnOtherwise, drawnOtherwise, forkAt, forkTableOf, isDrawable, springLegOf } from './fork-of-sheet.ts'
 export type { AirSpringParameters, CoilSpringParameters, ForkParameters, ForkTable } from './fork-parameters.ts'
 export { type ForkView, forkShapes, ringFrom } from './fork-shapes.ts'
 export { type ForkStations, forkStations } from './fork-stations.ts'

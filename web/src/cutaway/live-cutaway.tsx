@@ -1,5 +1,5 @@
 /** The section of a unit, alive: moved by the finger, the keys or the rule under it, or by itself in one slow press. */
-import type { ForkParameters, ForkView } from '@legwork/drawing'
+import type { DrawnOtherwise, ForkParameters, ForkView } from '@legwork/drawing'
 import { say } from '@legwork/trade'
 import type { ReactNode } from 'react'
 import { useQuantityWords } from '../figures/quantity-words.ts'
@@ -33,16 +33,19 @@ function useCutawayWords(): (fork: ForkParameters) => CutawayWords | null {
       say(`cutaway.${chamber}.${way}`, { force: force(Math.abs(size)) })
     const { positive, negative } = figures
     const { left, right } = fork.legs
+    const swapped = fork.springLeg === 'right'
     return {
-      leftLeg: say('set-up.leg.left'),
-      rightLeg: say('set-up.leg.right'),
+      leftLeg: swapped ? say('cutaway.leg.right-spring') : say('cutaway.leg.left-spring'),
+      rightLeg: swapped ? say('cutaway.leg.left-damper') : say('cutaway.leg.right-damper'),
       callouts: {
         bath: {
           figures: [of('volume', left.oil)],
           words:
             left.oil === right.oil
-              ? say('set-up.bath.each')
-              : say('set-up.bath.left', { right: Object.values(of('volume', right.oil)).join(' ') }),
+              ? say('cutaway.bath.each')
+              : swapped
+                ? say('cutaway.bath.right', { left: Object.values(of('volume', right.oil)).join(' ') })
+                : say('cutaway.bath.left', { right: Object.values(of('volume', right.oil)).join(' ') }),
         },
         negative: {
           figures: chamber(negative),
@@ -69,6 +72,8 @@ export interface LiveCutawayProps {
   acts?: ReactNode
   /** Over the spring leg alone: what ties rows of the page to its parts. */
   balloons?: readonly Balloon[]
+  /** What the drawing does not show as it is. */
+  otherwise?: DrawnOtherwise | null
   /** More tables behind the drawing's own. */
   tables?: () => ReactNode
 }
@@ -107,6 +112,7 @@ export function LiveCutaway(props: LiveCutawayProps) {
         <Down word={say('set-up.down')} />
         {acts}
       </div>
+      {props.otherwise && <p className="book">{say(`cutaway.otherwise.${props.otherwise}`)}</p>}
       {fullStroke < travel - 0.0005 && (
         <p className="book">{say('cutaway.full', { stroke: text(fullStroke, 'length') })}</p>
       )}

@@ -47,3 +47,12 @@ it('the bath stands higher with more oil, and where the stanchion comes down int
   expect(oilLevel(fork(0, 2e-5), 'left')).toBeGreaterThan(oilLevel(fork(0), 'left'))
   expect(oilLevel(fork(0.149, 5e-5), 'left')).toBeGreaterThan(oilLevel(fork(0.05, 5e-5), 'left'))
 })
+
+it('calls the legs as they are called on the fork, whichever holds the spring', () => {
+  const swapped = { ...fork(0, 2e-5), springLeg: 'right' } as const
+  const oil = sectionRows(swapped).filter(({ part }) => part.startsWith('oil.'))
+  expect(oil.map(({ part, volume }) => [part, volume])).toEqual([
+    ['oil.right', 2e-5],
+    ['oil.left', 1e-5],
+  ])
+})

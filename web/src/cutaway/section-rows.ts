@@ -24,7 +24,10 @@ export interface SectionRow {
   readonly count?: number
 }
 
-const legs = ['left', 'right'] as const
+const drawnLegs = ['left', 'right'] as const
+/** The fork's own name of a leg that is drawn below (`left`) or above. */
+const ownLeg = ({ springLeg = 'left' }: ForkParameters, drawn: Leg): Leg =>
+  (drawn === 'left') === (springLeg === 'left') ? 'left' : 'right'
 
 /** Where the bath stands above the floor of its lower leg [m]. */
 export function oilLevel(fork: ForkParameters, leg: Leg): number {
@@ -39,11 +42,17 @@ export function sectionRows(fork: ForkParameters): SectionRow[] {
   return [
     ...(chambers ? [{ part: 'positive' as const, ...chambers.positive }] : []),
     ...(chambers ? [{ part: 'negative' as const, ...chambers.negative }] : []),
-    ...legs.flatMap((leg): SectionRow[] => {
+    ...drawnLegs.flatMap((leg): SectionRow[] => {
       const found = lowerFigure(fork, leg)
-      return found ? [{ part: `lower.${leg}`, ...found }] : []
+      return found ? [{ part: `lower.${ownLeg(fork, leg)}`, ...found }] : []
     }),
-    ...legs.map((leg): SectionRow => ({ part: `oil.${leg}`, volume: fork.legs[leg].oil, length: oilLevel(fork, leg) })),
+    ...drawnLegs.map(
+      (leg): SectionRow => ({
+        part: `oil.${ownLeg(fork, leg)}`,
+        volume: fork.legs[leg].oil,
+        length: oilLevel(fork, leg),
+      }),
+    ),
     ...(spring.kind === 'air'
       ? [{ part: 'spacers' as const, count: spring.spacers, volume: spring.spacers * spring.spacerVolume }]
       : []),

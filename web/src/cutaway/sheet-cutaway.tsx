@@ -1,5 +1,5 @@
 /** A sheet's fork in section: what its dimensions draw, with no job and no rider. */
-import { forkAt, forkTableOf, isDrawable } from '@legwork/drawing'
+import { drawnOtherwise, forkAt, forkTableOf, isDrawable } from '@legwork/drawing'
 import { prepareSpring, standardAir } from '@legwork/engine'
 import { type Sheet, say, springOf } from '@legwork/trade'
 import { useMemo, useState } from 'react'
@@ -19,7 +19,12 @@ function Section({ sheet }: { sheet: Sheet }) {
   if (!table) return null
   return (
     <section className="sheet-cutaway" aria-label={say('cutaway.section')}>
-      <LiveCutaway fork={forkAt(table, prepared, stroke)} fullStroke={prepared.fullStroke} onStroke={setStroke} />
+      <LiveCutaway
+        fork={forkAt(table, prepared, stroke)}
+        fullStroke={prepared.fullStroke}
+        onStroke={setStroke}
+        otherwise={drawnOtherwise(sheet)}
+      />
       <QuantityInput
         label={say('cutaway.filled')}
         hint={say('cutaway.filled.hint')}
@@ -32,8 +37,9 @@ function Section({ sheet }: { sheet: Sheet }) {
   )
 }
 
-/** Nothing where the sheet lacks a dimension that the drawing stands on. */
+/** A word where its kind has no drawing; nothing where the sheet lacks a dimension that the drawing stands on. */
 export function SheetCutaway({ sheet }: { sheet: Sheet }) {
+  if (sheet.kind !== 'fork-air') return <p className="book">{say('cutaway.none')}</p>
   if (!isDrawable(sheet) || !sheet.lowerVolume) return null
   return <Section sheet={sheet} />
 }

@@ -1,5 +1,5 @@
 /** The fork in section over its force along the stroke: one axis for both, and both under the finger. */
-import { type ForkTable, forkAt, forkTableOf } from '@legwork/drawing'
+import { drawnOtherwise, type ForkTable, forkAt, forkTableOf } from '@legwork/drawing'
 import { prepareSpring, type Sag, springCurve } from '@legwork/engine'
 import { type Sheet, say } from '@legwork/trade'
 import { type ReactNode, useMemo, useState } from 'react'
@@ -83,6 +83,7 @@ export function SetUpChart(props: SetUpChartProps) {
             fullStroke={prepared.fullStroke}
             onStroke={onStroke}
             rule={false}
+            otherwise={drawnOtherwise(sheet)}
             acts={acts}
             tables={() => (
               <ForceStrokeTable slow={slow} fast={fast} before={beforeSlow} lastVisit={lastSlow} readings={readings} />
