@@ -94,10 +94,23 @@ it.each([7.878634, 68.708623])('two masses in their own mode, %f rad/s', (omega)
     out[2] = climb
     out[3] = (spring * (up - low) - tyre * low) / wheel
   }
+  // In the first one the wheel moves 0.104 of the body (as printed).
+  if (omega < 10) near(shape, 0.104, 5e-4)
   const period = (2 * Math.PI) / omega
   const { state } = dormandPrince(rates, Float64Array.of(1, 0, shape, 0), 0, period, { relative: 1e-10 })
   near(state[0] ?? 0, 1, 1e-5)
   near((state[2] ?? 0) / shape, 1, 1e-4)
+})
+
+// The same book, p. 213: a wheel of 40 kg between 20.63 and 300 kN/m hops at 14.25 Hz.
+it('a wheel between spring and tyre: 14.25 Hz', () => {
+  const stop: OdeEvent = { value: (_time, now) => now[1] ?? 0, direction: -1, terminal: true }
+  const rates: Rates = (_time, now, out) => {
+    out[0] = now[1] ?? 0
+    out[1] = (-(20_630 + 300_000) * (now[0] ?? 0)) / 40
+  }
+  const { time } = dormandPrince(rates, Float64Array.of(1, 0), 0, 1, { relative: 1e-10, events: [stop] })
+  near(1 / time, 14.25, 0.005)
 })
 
 describe('clicks for a damping', () => {
