@@ -82,6 +82,7 @@ export const registerBodies: { [R in RegisterName]: z.ZodType<Registers[R]> } = 
     pump: z
       .strictObject({ offset: z.number().min(-0.5).max(0.5), hoseVolume: z.number().min(0).max(5e-5) })
       .exactOptional(),
+    removedOn: instant.exactOptional(),
   }),
   bikes: z.strictObject({
     id,

@@ -23,6 +23,7 @@ export const serverCodes = {
   'sheet.revision-frozen': 'A change to a revision of a sheet that plans rest on: it takes a new revision.',
   'unit.sheet-unknown': 'A unit whose sheet is not here.',
   'rider.unknown': 'A rider who is not here, or whose name was erased.',
+  'rider.removed': 'A change to a rider who was removed: nothing comes back.',
   'job.unknown': 'A job that is not here.',
   'job.not-stopped': 'A written notice of a job that is not stopped.',
   'due.no-hours': 'A calendar of due dates without the hours that they rest on.',

@@ -33,6 +33,8 @@ export interface Rider {
   contact: string | null
   /** The rider's own pump: how much it reads too high [-], its hose with gauge [m³]; left out until it was held beside ours. */
   pump?: { offset: number; hoseVolume: number }
+  /** Taken out for good: nothing is left but the day, and nothing comes back. */
+  removedOn?: Instant
 }
 
 export interface Bike {

@@ -12,12 +12,13 @@ import {
   newestVersion,
   type PlacedEntry,
 } from '@legwork/contract'
-import { type AnyEntryDraft, checkEntry, type Id, reduceJob, type Stream } from '@legwork/trade'
+import { type AnyEntryDraft, checkEntry, type Digest, type Id, reduceJob, type Stream } from '@legwork/trade'
 import type { Store, Writer } from '../store/store.ts'
 import { type JobBook, namedIn, readContext, readJobBook } from './job-book.ts'
 import { projectJob } from './project-job.ts'
 import { projectRegister } from './project-register.ts'
 import { writeRegister } from './registers.ts'
+import { digestsIn, removedOn, removeTexts } from './removed-rider.ts'
 import { rowOf } from './rows.ts'
 import { type EntryItem, isKind, nothing, seenBefore } from './seen-before.ts'
 import { Trouble } from './trouble.ts'
@@ -191,6 +192,9 @@ async function keepTexts(writing: Writing, texts: Delivery['texts'], person: Id)
   }
 }
 
+const digestsOf = ({ items }: Delivery, stream: Stream): Digest[] =>
+  items.flatMap((item) => (item.is === 'entry' && item.stream === stream ? digestsIn(JSON.stringify(item.body)) : []))
+
 /** A gap in the numbers waits, wherever in the delivery it is: nothing of such a delivery is written. */
 function refuseGap(items: readonly DeliveryItem[], deliveredNo: number): void {
   let last = deliveredNo
@@ -266,6 +270,10 @@ export async function append(store: Store, workshop: Id, delivery: Delivery, now
     }
     for (const stream of touched) {
       const state = await projectJob(write, workshop, stream, writing.at)
+      const rider = state?.opened?.rider ?? null
+      // What a station wrote before it heard of the removal comes without its words.
+      if (rider !== null && (await removedOn(write, workshop, rider)) !== null)
+        await removeTexts(write, workshop, digestsOf(delivery, stream), writing.at)
       for (const result of results) {
         const contested = state?.contested.find((one) => one.entry === result.id)
         if (contested) result.contested = contested.gate ?? 'order'

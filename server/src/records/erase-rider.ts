@@ -4,6 +4,7 @@ import { type AnyEntry, type Id, newId, photosIn, type Rider } from '@legwork/tr
 import type { Store } from '../store/store.ts'
 import { removePhotos } from './photos.ts'
 import { readTexts } from './read.ts'
+import { digestsIn, removeTexts } from './removed-rider.ts'
 import { Trouble } from './trouble.ts'
 
 /** @returns how many texts and photos were removed */
@@ -47,16 +48,9 @@ export async function eraseRider(
           .where('stream', 'in', streams)
           .execute()
       : []
-    const digests = [...new Set(bodies.flatMap((entry) => entry.body.match(/(?<=")[0-9a-f]{64}(?=")/g) ?? []))]
+    const digests = [...new Set(bodies.flatMap((entry) => digestsIn(entry.body)))]
     const texts = await readTexts(write, workshop, digests)
-    for (const { digest, text } of texts)
-      if (text !== null)
-        await write
-          .updateTable('entry_text')
-          .set({ content: null, removed_at: at })
-          .where('workshop', '=', workshop)
-          .where('digest', '=', digest)
-          .execute()
+    await removeTexts(write, workshop, digests, at)
     const pictures = bodies.flatMap(({ kind, body }) =>
       // The schema of its kind has seen the body.
       photosIn({ kind, body: JSON.parse(body) } as AnyEntry),
@@ -71,6 +65,7 @@ export async function eraseRider(
       frontShare: null,
       hoursPerWeek: null,
       contact: null,
+      removedOn: at,
     }
     const body = JSON.stringify(blank)
     const version = row.version + 1

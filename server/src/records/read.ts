@@ -12,6 +12,7 @@ import type { Digest, Id, RegisterName, Registers, Stream } from '@legwork/trade
 import type { Reader } from '../store/store.ts'
 import type { Tables } from '../store/tables.ts'
 import { readStream } from './job-book.ts'
+import { digestsIn as digestsInBody, goneAt } from './removed-rider.ts'
 import { entryOf } from './rows.ts'
 import { wordsOf } from './search-words.ts'
 import { Trouble } from './trouble.ts'
@@ -98,7 +99,7 @@ export async function readTexts(read: Reader, workshop: Id, digests: readonly Di
 }
 
 function digestsIn(entries: readonly { body: unknown }[]): Digest[] {
-  return [...new Set(entries.flatMap((entry) => JSON.stringify(entry.body).match(/(?<=")[0-9a-f]{64}(?=")/g) ?? []))]
+  return [...new Set(entries.flatMap((entry) => digestsInBody(JSON.stringify(entry.body))))]
 }
 
 /** Entries after a position of the workshop, at most `limit`, with their texts. */
@@ -146,6 +147,15 @@ export async function readJobCards(read: Reader, workshop: Id): Promise<{ jobs: 
 
 export type Change = { is: 'entry'; change: EntryChange } | { is: 'register'; change: RegisterChange }
 
+async function registerChange(read: Reader, workshop: Id, line: Tables['register_history']): Promise<Change> {
+  const { position, version, changed_at } = line
+  const body = JSON.parse(line.body)
+  const register = line.register as RegisterName // the table checks the name
+  const removed = register === 'riders' && body.removedOn === changed_at
+  const gone = removed ? { gone: await goneAt(read, workshop, changed_at) } : {}
+  return { is: 'register', change: { position, register, version, body, ...gone } }
+}
+
 /** What happened after a position, entries and register lines, in order. */
 export async function readChanges(read: Reader, workshop: Id, after: number): Promise<Change[]> {
   const { entries, texts } = await readEntries(read, workshop, after, 500)
@@ -163,17 +173,7 @@ export async function readChanges(read: Reader, workshop: Id, after: number): Pr
       const own = texts.filter((text) => named.has(text.digest))
       return { is: 'entry', change: { position: entry.position, entry, texts: own } }
     }),
-    ...lines.map(
-      (line): Change => ({
-        is: 'register',
-        change: {
-          position: line.position,
-          register: line.register as RegisterName, // the table checks the name
-          version: line.version,
-          body: JSON.parse(line.body),
-        },
-      }),
-    ),
+    ...(await Promise.all(lines.map(async (line) => registerChange(read, workshop, line)))),
   ]
   return changes.sort((a, b) => a.change.position - b.change.position).slice(0, 500)
 }

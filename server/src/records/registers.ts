@@ -4,6 +4,7 @@ import { fieldErrors, registerBodies } from '@legwork/contract'
 import type { Id, RegisterName, Registers, Sheet } from '@legwork/trade'
 import type { z } from 'zod'
 import type { Writer } from '../store/store.ts'
+import { removedOn } from './removed-rider.ts'
 
 export type RegisterItem = z.infer<typeof registerItem>
 export type RegisterOutcome =
@@ -67,6 +68,14 @@ export async function writeRegister(write: Writer, item: RegisterItem, place: Re
     .where('id', '=', body.id)
     .executeTakeFirst()
   const version = current?.version ?? 0
+  if (register === 'riders' && (await removedOn(write, workshop, body.id)) !== null)
+    return refused(
+      'riders.id',
+      'rider.removed',
+      body.id,
+      'a rider who was not removed',
+      'Take the rider in anew if they came back and agree to it.',
+    )
   if (item.made === 'online' && item.seenVersion !== version)
     return refused(
       `${register}.version`,

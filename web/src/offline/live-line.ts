@@ -51,9 +51,12 @@ function gatherer(commit: LiveNeeds['commit']) {
     while (waiting.entries.length + waiting.registers.length > 0) {
       const { entries, registers } = waiting
       waiting = { entries: [], registers: [] }
+      // A rider who was removed takes texts and photos along: this station lets go of its own.
+      const gone = registers.flatMap((change) => change.gone ?? [])
       await commit({
         entries: entries.map(({ entry }) => entry),
-        texts: entries.flatMap(({ texts }) => texts),
+        texts: [...entries.flatMap(({ texts }) => texts), ...gone],
+        photosGone: gone.map(({ digest }) => digest),
         registers: registers.map(({ register, version, body }) => keptOf(register, version, body)),
         meta: { position: Math.max(...[...entries, ...registers].map(({ position }) => position)) },
       })

@@ -1,0 +1,45 @@
+/** What is gone with a rider who was removed, and what stays away for good. */
+import type { KeptText } from '@legwork/contract'
+import type { Digest, Id, Rider } from '@legwork/trade'
+import type { Reader, Writer } from '../store/store.ts'
+
+/** The instant of removal, null for a rider who is there or was never here. */
+export async function removedOn(read: Reader, workshop: Id, rider: Id): Promise<string | null> {
+  const row = await read
+    .selectFrom('riders')
+    .select('body')
+    .where('workshop', '=', workshop)
+    .where('id', '=', rider)
+    .executeTakeFirst()
+  // The schema of its register has seen the body.
+  return row ? ((JSON.parse(row.body) as Rider).removedOn ?? null) : null
+}
+
+/** Digests that a body names, of texts and photos alike. */
+export const digestsIn = (body: string): Digest[] => body.match(/(?<=")[0-9a-f]{64}(?=")/g) ?? []
+
+/** Takes texts out; their digests and the instant stay. Those gone already keep theirs. */
+export async function removeTexts(write: Writer, workshop: Id, digests: readonly Digest[], at: string): Promise<void> {
+  for (const digest of digests)
+    await write
+      .updateTable('entry_text')
+      .set({ content: null, removed_at: at })
+      .where('workshop', '=', workshop)
+      .where('digest', '=', digest)
+      .where('removed_at', 'is', null)
+      .execute()
+}
+
+/** Texts and photos that were removed at that instant. */
+export async function goneAt(read: Reader, workshop: Id, at: string): Promise<KeptText[]> {
+  const of = (table: 'entry_text' | 'photo') =>
+    read
+      .selectFrom(table)
+      .select('digest')
+      .where('workshop', '=', workshop)
+      .where('removed_at', '=', at)
+      .orderBy('digest')
+      .execute()
+  const rows = [...(await of('entry_text')), ...(await of('photo'))]
+  return rows.map(({ digest }) => ({ digest, text: null, removedOn: at }))
+}
