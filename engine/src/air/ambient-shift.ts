@@ -85,7 +85,8 @@ function lowerThere(lower: LowerAir, here: Pascal, warmer: number): LowerAir {
  * the air around. The main chamber's gauge is carried by `gaugeElsewhere`.
  *
  * @param spring  dimensions, as closed at `here`
- * @param here    ambient [Pa, absolute]; `there` likewise; warmer T₂/T₁ [-]
+ * @param here    ambient [Pa, absolute]; `there` likewise; warmer T₂/T₁ [-]; all as checked where they came in
+ * @returns dimensions there: gauge pressures of negative valve, second chamber and damper gas, the legs' closing pressure [Pa]
  * @source ideal gas at constant volume
  * @example springElsewhere({ kind: 'coil', rate: 9000, stroke: 0.15 }, 101325, 79495, 0.97).stroke // 0.15
  */

@@ -28,6 +28,7 @@ export function legArea(lower: LowerAir, leg: LowerLeg): SquareMetre {
  *
  * @param spring  checked dimensions
  * @returns [m]
+ * @source geometry of a cylinder: the air of a leg ends where its area has swept its volume
  * @example fullStroke({ kind: 'coil', rate: 9000, stroke: 0.15 }) // 0.15
  */
 export function fullStroke(spring: Spring): Metre {

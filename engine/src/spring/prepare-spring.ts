@@ -24,6 +24,7 @@ export interface PreparedSpring {
  * @param spring    dimensions
  * @param pressure  gauge [Pa]; not used by a coil
  * @param process   air around, slow or fast
+ * @returns force [N], rate [N/m] and gauge pressures [Pa] at any stroke, and where the stroke ends [m]
  * @throws Refusal naming every field that can't be; asked beyond fullStroke, `stroke`
  * @source force balance on the leg; ideal gas, as springCurve
  * @example prepareSpring({ kind: 'coil', rate: 9000, stroke: 0.15 }, 0, {}).force(0.1) // 900
