@@ -22,9 +22,13 @@ export interface FaultRange {
 export const pressureOffSd = 0.12
 
 /**
- * Faults a spring can have, each cut where a chamber would close before the last stop.
+ * Faults a spring can have, each cut where a chamber would close before the last stop. The ranges are an estimate of what a
+ * workshop meets, no source.
  *
- * @param last  deepest stroke of all presses [m]
+ * @param spring  as the sheet says
+ * @param last    deepest stroke of all presses [m]
+ * @returns ranges: `1` a ratio to the sheet, m³ a volume; those of a chamber that has no room left are missing
+ * @example faultsOf({ kind: 'coil', rate: 9000, stroke: 0.15 }, 0.12).map(({ name }) => name) // ["rate-off"]
  */
 export function faultsOf(spring: Spring, last: number): FaultRange[] {
   const faults: FaultRange[] = []
@@ -80,6 +84,10 @@ export interface Supposed {
  * @param scale     what is really there ÷ what the gauge showed
  * @param pressure  what the gauge showed [Pa]
  * @param ambient   air around [Pa]
+ * @returns spring and the gauge pressure really in it [Pa]; nothing is checked: a spring that can't be is refused where it
+ *          is asked
+ * @source ideal gas: a negative chamber off by a share holds that share of what its port would give
+ * @example supposedSpring({ kind: 'coil', rate: 9000, stroke: 0.15 }, 'rate-off', 1.1, 1, 0, 101325).spring.rate // 9900
  */
 export function supposedSpring(
   spring: Spring,

@@ -53,8 +53,12 @@ function nextTestAfter(spring: Spring, { presses }: PressQuestion): PressTest['n
 /**
  * Every hypothesis at its best, best first: the fits behind `pressTest`, with the pressure scale each one needs.
  *
+ * @param spring    as the sheet says
+ * @param question  as `pressTest`
+ * @returns for each: estimate with its 90 % band, pressure scale [-], friction and its standard deviation [N], χ², BIC
  * @throws Refusal naming every field that can't be
  * @source maximum likelihood; BIC after G. Schwarz, Ann. Stat. 6 (1978) 461
+ * @example pressFits({ kind: 'coil', rate: 9000, stroke: 0.15 }, { presses: [{ readings: [{ stroke: 0.03, pressing: 290, releasing: 250 }, { stroke: 0.06, pressing: 560, releasing: 520 }, { stroke: 0.09, pressing: 830, releasing: 790 }] }], forceSd: 4, strokeSd: 0.0007 })[0].name // "as-sheet"
  */
 export function pressFits(spring: Spring, question: PressQuestion): PressFit[] {
   checkPress(spring, question)

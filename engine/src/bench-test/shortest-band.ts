@@ -21,6 +21,8 @@ function under(left: number, right: number): number {
  *
  * @param log   logarithm of the density, with one summit, over low … high
  * @param mode  where it is largest, nearly
+ * @returns both ends, in the unit of low and high; the range itself where the density does not fall inside it
+ * @source highest-density interval: JCGM 101:2008, 5.3.4, shortest coverage interval
  * @example shortestBand((x) => -x, 0, 100, 0).map((end) => Number(end.toFixed(2))) // [0,2.3]
  */
 export function shortestBand(log: (x: number) => number, low: number, high: number, mode: number): [number, number] {

@@ -51,6 +51,8 @@ function ownError(doubtful: Doubtful): { shape: ErrorShape; by: number } {
  *
  * @param inputs  doubtful inputs
  * @param names   a name for each
+ * @returns those that move anything at all
+ * @source JCGM 101:2008 (GUM supplement 1), 6.4: distributions by what is known; common errors as JCGM 100:2008, F.1.2.3
  * @example sourcesOf([{ value: 1, u: 0.1, shared: { pump: 0.2 } }], ['pressure']).length // 2
  */
 export function sourcesOf(inputs: readonly Doubtful[], names: readonly string[]): DoubtSource[] {
@@ -69,7 +71,11 @@ export function sourcesOf(inputs: readonly Doubtful[], names: readonly string[])
   return [...own.filter(({ adds }) => adds.some(({ by }) => by !== 0)), ...common]
 }
 
-/** Where an input stands before any error is drawn: its value, the lower end of a rectangle, the middle of what has two flanks. */
+/**
+ * Where an input stands before any error is drawn: its value, the lower end of a rectangle, the middle of what has two flanks.
+ *
+ * @example startOf({ value: 5, low: 4, high: 7, shape: 'arcsine' }) // 5.5
+ */
 export function startOf(doubtful: Doubtful): number {
   if (!('low' in doubtful)) return doubtful.value
   const { low, high, shape = 'rectangular', ends = 0 } = doubtful

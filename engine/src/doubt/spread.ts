@@ -10,6 +10,7 @@ export interface Spread {
 /**
  * Median and 90 % band of drawn outputs.
  *
+ * @param outputs  in any order, at least one
  * @source JCGM 101:2008 (GUM supplement 1), 7.7: probabilistically symmetric interval
  * @example spreadOf([3, 1, 2]).median // 2
  */

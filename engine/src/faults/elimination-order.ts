@@ -31,6 +31,9 @@ export interface Order {
  *
  * @param findings  the positive ones
  * @param causes    how many there are; those that bring none of the findings take no step
+ * @returns steps, and about how many sums and products they take
+ * @source fewest open at a time: variable elimination, N. L. Zhang, D. Poole, J. Artif. Intell. Res. 5 (1996) 301
+ * @example eliminationOrder([{ leak: 0.02, links: new Map([[1, 0.5]]) }], 2).steps.length // 1
  */
 export function eliminationOrder(findings: readonly Finding[], causes: number): Order {
   const left = findings.map(({ links }) => links.size)

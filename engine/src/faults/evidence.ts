@@ -30,7 +30,15 @@ function withFactor(prior: number, factor: number): number {
   return (prior * factor) / (prior * factor + 1 - prior)
 }
 
-/** Causes, signs and tests of a kind, factors of groups on the prior odds. */
+/**
+ * Causes, signs and tests of a kind, factors of groups on the prior odds.
+ *
+ * @param network  checked before
+ * @param kind     of unit; what names no kinds belongs to all
+ * @param factors  by group, on the odds p/(1 − p) [-]
+ * @source odds form of Bayes' rule: J. Pearl, Probabilistic Reasoning in Intelligent Systems (1988), 2.1.2
+ * @example unitNetwork({ signs: [], causes: [{ id: 'bent', group: 'damage', prior: 0.05, links: {} }], tests: [] }, 'any', { damage: 4 }).priors[0] // 0.173913
+ */
 export function unitNetwork(
   network: FaultNetwork,
   kind: string,
@@ -88,7 +96,12 @@ export function stopAtEvidence(unit: UnitNetwork, kind: string, { present, absen
   stopAt(found)
 }
 
-/** Evidence in which near-identical pairs count once, and the signs left out. */
+/**
+ * Evidence in which near-identical pairs count once: a sign is left out where its test was done, told in `ignored`.
+ * That a sign and its bench test are one observation is an estimate of the trade, no source.
+ *
+ * @example countedOnce({ causes: [], tests: [], findings: new Map(), priors: new Float64Array(), pairedSigns: new Map([['T16', ['S36']]]) }, { present: ['S36', 'T16'], absent: [] }).ignored // ["S36"]
+ */
 export function countedOnce(unit: UnitNetwork, { present, absent }: Evidence): Evidence & { ignored: string[] } {
   const given = [...new Set([...present, ...absent])]
   const doubled = new Set(given.flatMap((id) => unit.pairedSigns.get(id) ?? []))
@@ -99,7 +112,15 @@ export function countedOnce(unit: UnitNetwork, { present, absent }: Evidence): E
   }
 }
 
-/** Priors with negative findings in them, and the chance of those findings. */
+/**
+ * Priors with negative findings in them, and the chance of those findings: a noisy-OR that stayed away parts into one factor a
+ * cause, 1 − prior·link.
+ *
+ * @param priors    by place of the cause
+ * @param findings  the negative ones
+ * @source J. Pearl, Probabilistic Reasoning in Intelligent Systems (1988), noisy-OR, 4.3.2
+ * @example afterAbsent(Float64Array.of(0.1), [{ leak: 0, links: new Map([[0, 0.4]]) }]).priors[0] // 0.0625
+ */
 export function afterAbsent(
   priors: Float64Array,
   findings: readonly Finding[],

@@ -94,7 +94,9 @@ function product(one: Float64Array, other: Float64Array): number {
  *
  * @param order   of the findings
  * @param priors  by place of the cause, negative findings already in them
+ * @returns probability of the findings; for each cause the weight of it there and not there
  * @source J. Pearl, Probabilistic Reasoning in Intelligent Systems (1988), noisy-OR; variable elimination, N. L. Zhang, D. Poole, J. Artif. Intell. Res. 5 (1996) 301
+ * @example explain({ steps: [{ cause: 0, opens: [0.02], brings: [{ bit: 0, chance: 0.5 }], closes: [0], width: 1 }], unexplained: 1, work: 6 }, Float64Array.of(0.1)).evidence // 0.069
  */
 export function explain(order: Order, priors: Float64Array): Explained {
   const before: Float64Array[] = []

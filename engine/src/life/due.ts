@@ -30,6 +30,9 @@ export const dueDraws = 2000
  *
  * @param days  of each draw from `from`; beyond five years counts as never
  * @param from  milliseconds since 1970
+ * @returns days, ISO 8601; null beyond five years
+ * @source R. J. Hyndman, Y. Fan, Am. Stat. 50 (1996) 361, type 1: the k-th of n draws, k = ⌈share·n⌉
+ * @example dueDates([9, 1, 8, 2, 7, 3, 6, 4, 5, 10], 0).p50 // "1970-01-06"
  */
 export function dueDates(days: readonly number[], from: number): DueDates {
   const sorted = [...days].sort((one, other) => one - other)

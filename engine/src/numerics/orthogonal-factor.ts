@@ -8,6 +8,7 @@ export type Matrix = Float64Array
  * @param right    one value a row; overwritten
  * @returns diagonal of R; a 0 marks a column that hangs on those before it
  * @source Golub & Van Loan, Matrix Computations, 4th ed., algorithm 5.2.1
+ * @example factorise(Float64Array.of(3, 4), 2, 1, Float64Array.of(1, 1))[0] // -5
  */
 export function factorise(matrix: Matrix, rows: number, columns: number, right: Float64Array): Float64Array {
   const diagonal = new Float64Array(columns)
@@ -39,7 +40,16 @@ export function factorise(matrix: Matrix, rows: number, columns: number, right: 
   return diagonal
 }
 
-/** Solves R·x = right from the bottom up; null where R has a 0 on its diagonal. */
+/**
+ * Solves R·x = right from the bottom up.
+ *
+ * @param matrix    after `factorise`: the upper triangle holds R
+ * @param diagonal  of R
+ * @param right     one value a row
+ * @returns x; null where R has a 0 on its diagonal
+ * @source Golub & Van Loan, Matrix Computations, 4th ed., algorithm 3.1.2
+ * @example backSubstitute(Float64Array.of(0, 1, 0, 0), 2, Float64Array.of(2, 4), Float64Array.of(6, 8))[0] // 2
+ */
 export function backSubstitute(
   matrix: Matrix,
   columns: number,
@@ -57,7 +67,15 @@ export function backSubstitute(
   return x
 }
 
-/** (RᵀR)⁻¹, row by row; null where a column hangs on the others. */
+/**
+ * (RᵀR)⁻¹, row by row.
+ *
+ * @param matrix    after `factorise`
+ * @param diagonal  of R
+ * @returns null where a column hangs on the others
+ * @source Golub & Van Loan, Matrix Computations, 4th ed., 5.3
+ * @example inverseOfSquare(Float64Array.of(0), 1, Float64Array.of(2)) // [[0.25]]
+ */
 export function inverseOfSquare(matrix: Matrix, columns: number, diagonal: Float64Array): number[][] | null {
   const inverse: Float64Array[] = []
   for (let j = 0; j < columns; j += 1) {

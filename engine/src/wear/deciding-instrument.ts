@@ -15,7 +15,12 @@ const smallest = 0.5e-6
  * both where neither can alone.
  *
  * @param clearance  as measured [m]
+ * @param limit       from which to watch, and that fails [m]
+ * @param uStanchion  standard uncertainty of the micrometer now [m]
+ * @param uBushing    of the bore gauge now [m]
  * @returns null where the limit lies so near that no workshop's instrument decides
+ * @source band ±1.645·√(uStanchion² + uBushing²): doubts combined after JCGM 100:2008 5.1.2
+ * @example decidingInstrument(0.00011, { watch: 0.00012, fail: 0.0002 }, 0.000005, 0.00001).instrument // "bore-gauge"
  */
 export function decidingInstrument(
   clearance: Metre,
