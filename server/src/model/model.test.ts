@@ -69,7 +69,20 @@ async function shortest(story: Story): Promise<Story> {
 }
 
 it(`never a forbidden state without the job stopped, in ${runs} stories`, async () => {
-  const told = { lines: 0, contested: 0, stopped: 0, filled: 0, leakDowns: 0, handedOver: 0, struck: 0, late: 0 }
+  const told = {
+    lines: 0,
+    contested: 0,
+    stopped: 0,
+    filled: 0,
+    leakDowns: 0,
+    handedOver: 0,
+    struck: 0,
+    late: 0,
+    soaked: 0,
+    waived: 0,
+    photos: 0,
+    takenOver: 0,
+  }
   for (let seed = firstSeed; seed < firstSeed + runs; seed++) {
     if ((seed - firstSeed) % storiesOfOneShop === storiesOfOneShop - 1) await openShop()
     const job = await tell(storyOf(seed)).catch(async (trouble: unknown) => {
@@ -83,6 +96,10 @@ it(`never a forbidden state without the job stopped, in ${runs} stories`, async 
     told.leakDowns += Number(state.facts.leakDown === 'finished')
     told.handedOver += Number(state.handedOver !== null)
     told.struck += Number(state.struck.size > 0)
+    told.soaked += Number(state.rests.some(({ kind, over }) => kind === 'soak' && over !== null))
+    told.waived += Number(state.waivers.length > 0)
+    told.photos += Number((state.snapshot.photos?.photos.length ?? 0) > 0)
+    told.takenOver += Number(job.book.some(({ kind }) => kind === 'taken-over'))
     told.late += Number(job.book.some((entry) => entry.standing.mode === 'late'))
   }
   process.stdout.write(`${runs} stories of two stations: ${JSON.stringify(told)}\n`)

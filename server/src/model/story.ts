@@ -1,11 +1,13 @@
 /** Chance stories of one job: two stations, one of them without the network for a while, careful hands and careless ones. */
-import type { ChassisPart, GateId, PutBackItem } from '@legwork/trade'
+import type { ChassisPart, GateId, PutBackItem, SnapshotItem } from '@legwork/trade'
 
 export type Act =
   /** What the job's page offers next, done well. */
   | { is: 'next' }
-  /** Any step of the plan, out of turn. */
-  | { is: 'tick'; which: number; careless: boolean; late: boolean }
+  /** Any step of the plan, out of turn; entered so many minutes late. */
+  | { is: 'tick'; which: number; careless: boolean; late: number | null }
+  /** How it came in, out of turn: read, a pressure perhaps without its pump, or said that it is not known. */
+  | { is: 'keep'; item: SnapshotItem; how: 'read' | 'no-pump' | 'not-known'; late: number | null }
   | { is: 'strike'; which: number }
   | { is: 'rule'; ruling: 'stands' | 'struck' }
   | { is: 'take-over' }
@@ -68,20 +70,44 @@ export class Chance {
   }
 }
 
+/** Mostly at once; else so many minutes later. */
+const lateness = (chance: Chance): number | null => (chance.once(6) ? chance.pick([0, 12, 120]) : null)
+
 /** Every sort of act with its weight. */
 const sorts: readonly (readonly [number, (chance: Chance) => Act])[] = [
   [16, () => ({ is: 'next' })],
-  [5, (chance) => ({ is: 'tick', which: chance.below(41), careless: chance.once(2), late: chance.once(6) })],
+  [5, (chance) => ({ is: 'tick', which: chance.below(41), careless: chance.once(2), late: lateness(chance) })],
+  [
+    1,
+    (chance) => ({
+      is: 'keep',
+      item: chance.pick(['length', 'ring', 'photos', 'pressure', 'rebound']),
+      how: chance.pick(['read', 'read', 'no-pump', 'not-known']),
+      late: lateness(chance),
+    }),
+  ],
   [2, (chance) => ({ is: 'strike', which: chance.below(61) })],
   [2, (chance) => ({ is: 'rule', ruling: chance.pick(['stands', 'struck']) })],
   [1, () => ({ is: 'take-over' })],
-  [3, (chance) => ({ is: 'wait', minutes: chance.pick([3, 9, 16, 13 * 60]) })],
-  [1, (chance) => ({ is: 'waive', gate: chance.pick(['R2', 'R3', 'R9', 'R12', 'R14', 'R15', 'R17', 'R22', 'R26']) })],
+  [3, (chance) => ({ is: 'wait', minutes: chance.pick([3, 6, 9, 16, 13 * 60]) })],
+  [
+    1,
+    (chance) => ({
+      is: 'waive',
+      gate: chance.pick(['R2', 'R3', 'R9', 'R12', 'R13', 'R14', 'R15', 'R17', 'R21', 'R22', 'R26']),
+    }),
+  ],
   [1, (chance) => ({ is: 'length', good: chance.once(2) })],
   [3, (chance) => ({ is: 'leak', end: chance.once(2) })],
   [1, (chance) => ({ is: 'setting', other: chance.once(2) })],
   [1, (chance) => ({ is: 'pressure', over: chance.once(2) })],
-  [1, (chance) => ({ is: 'back', item: chance.pick(['wheel', 'axle', 'caliper']) })],
+  [
+    1,
+    (chance) => ({
+      is: 'back',
+      item: chance.pick(['wheel', 'axle', 'caliper', 'cables', 'brake-holds', 'wheel-free']),
+    }),
+  ],
   [1, (chance) => ({ is: 'look', part: chance.pick(['crown', 'steerer', 'dropouts']), sound: !chance.once(4) })],
   [1, () => ({ is: 'plan' })],
   [1, () => ({ is: 'leave' })],

@@ -174,7 +174,9 @@ export class ToldJob implements Subject {
     if (!written) return
     const before = this.now
     const standing =
-      act.is === 'tick' && act.late ? ({ mode: 'late', doneAt: new Date(before).toISOString() } as const) : undefined
+      (act.is === 'tick' || act.is === 'keep') && act.late !== null
+        ? ({ mode: 'late', doneAt: new Date(before - act.late * minute).toISOString() } as const)
+        : undefined
     const line = this.#line(station, written, online ? 'online' : 'offline', standing)
     const check = this.#check(station, line, online, state)
     if (!online) {

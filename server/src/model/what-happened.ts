@@ -92,7 +92,11 @@ function happeningOf(entry: AnyEntry, told: Told, sheet: Sheet, trueMinute: numb
       return { is: 'wrote', pressure: entry.body.pressure / psi }
     case 'put-back':
       told.back.add(entry.body.item)
-      return { is: 'put-back', all: told.back.size === traitsOf(sheet.kind, sheet).putBack.length }
+      return {
+        is: 'put-back',
+        near: entry.body.item === 'wheel' || entry.body.item === 'caliper',
+        all: told.back.size === traitsOf(sheet.kind, sheet).putBack.length,
+      }
     case 'measured': {
       const { what, phase, reading } = entry.body
       if (what === 'leak-down-start') return { is: 'leak-begun', minutes: since(told.filledAt, trueMinute) }

@@ -6,6 +6,7 @@ import type { Act } from './story.ts'
 
 const psi = 6894.757293168
 const reason = 'c'.repeat(64)
+const photo = 'b'.repeat(64)
 const good = 88
 const gauge = (value: number) => ({ value: value * psi, measure: 'Pa', instrument: null, how: 'pumped' }) as const
 const metres = (value: number) => ({ value, measure: 'm', instrument: null, how: null }) as const
@@ -69,7 +70,7 @@ function next(job: Subject, { next: ahead }: JobState): Written | null {
         body: {
           item: ahead.item as EntryBodies['snapshot-kept']['item'],
           reading: { ...metres(0.1), instrument: job.model.pump },
-          photos: [],
+          photos: ahead.item === 'photos' ? [photo] : [],
           notKnownBecause: null,
         },
       }
@@ -99,6 +100,14 @@ function next(job: Subject, { next: ahead }: JobState): Written | null {
   }
 }
 
+function keep({ model }: Subject, { item, how }: Extract<Act, { is: 'keep' }>): Written {
+  const of = { item, photos: item === 'photos' && how !== 'not-known' ? [photo] : [] }
+  if (how === 'not-known') return { kind: 'snapshot-kept', body: { ...of, reading: null, notKnownBecause: reason } }
+  const instrument = how === 'read' ? model.pump : null
+  const reading = item === 'pressure' ? { ...gauge(86), instrument, how: 'attached' as const } : metres(0.1)
+  return { kind: 'snapshot-kept', body: { ...of, reading, notKnownBecause: null } }
+}
+
 export function writtenBy(act: Act, job: Subject, station: Station, state: JobState): Written | null {
   const { people } = job.model
   switch (act.is) {
@@ -109,6 +118,8 @@ export function writtenBy(act: Act, job: Subject, station: Station, state: JobSt
       const one = all[act.which % Math.max(1, all.length)]
       return one ? tick(job, one.step, one.leg, act.careless) : null
     }
+    case 'keep':
+      return keep(job, act)
     case 'strike': {
       const target = station.known[act.which]
       return target ? { kind: 'struck', body: { entry: target.id, reason } } : null

@@ -62,9 +62,7 @@ describe.each(everyDatabase)('rests on $kind', { timeout: 60_000 }, (database) =
     const refused = await job.measure(start, air, { ...wrong, after: 20, ...reads(7, clock) })
     expect(refused.errors[0]).toMatchObject({
       code: 'gate.R22',
-      allowed: expect.stringContaining(
-        'are 90 min apart, or it came late: nobody can say how long the air has settled.',
-      ),
+      allowed: expect.stringContaining('are 90 min apart, or it came late: nobody can say how long it has rested.'),
       next: 'Wait again: 15 min from now, by this tablet alone',
     })
     const { lastSeq } = await job.state()
@@ -74,6 +72,32 @@ describe.each(everyDatabase)('rests on $kind', { timeout: 60_000 }, (database) =
     expect((await job.measure(start, air, { ...wrong, after: 14, ...reads(22, clock) })).status).toBe('refused')
     expect((await job.measure(start, air, { ...wrong, after: 1, ...reads(23, clock) })).status).toBe('written')
     expect(await job.state()).toMatchObject({ waiting: null, facts: { leakDown: 'running' } })
+  })
+
+  it('foam rings soak by their station’s clock, by receipts after a reload, and by nothing on a clock that is wrong', async () => {
+    const soaking = async (): Promise<ApiJob> => {
+      const job = await (await ApiJob.open(shop, 'U01')).planned()
+      await job.workUntil('seals-out', 88 * psi)
+      await job.tick('seals-out', null, reads(100))
+      await job.tick('clean', null, reads(101))
+      return job
+    }
+    const own = await soaking()
+    const early = await own.tick('seals-in', null, reads(103))
+    expect(early.errors[0]).toMatchObject({ code: 'gate.R13', allowed: expect.stringContaining('2 min to wait.') })
+    expect((await own.tick('seals-in', null, { after: 2, ...reads(105) })).status).toBe('written')
+    const again = await soaking()
+    const fresh = shop.freshId()
+    expect((await again.tick('seals-in', null, reads(0, fresh))).status).toBe('refused')
+    expect((await again.tick('seals-in', null, { after: 3, ...reads(3, fresh) })).status).toBe('written')
+    const wrong = await soaking()
+    const madeAt = new Date(shop.now.getTime() - 3 * 60 * minute).toISOString()
+    const refused = await wrong.tick('seals-in', null, { after: 30, madeAt, station: await shop.station() })
+    expect(refused.errors[0]).toMatchObject({ code: 'gate.R13', allowed: expect.stringContaining('nobody can say') })
+    // From offline it is kept as it is, contested, and the job stops until a person decides.
+    const kept = await wrong.tick('seals-in', null, { made: 'offline', madeAt, station: await shop.station() })
+    expect(kept).toMatchObject({ status: 'written', contested: 'R13' })
+    expect((await wrong.state()).state).toBe('stopped')
   })
 
   it('a line that comes late from offline is kept and contested; by its station’s own clock it stands', async () => {

@@ -83,7 +83,7 @@ function everything(bench: Bench): readonly Happening[] {
     { is: 'wrote', pressure: bad.good },
     { is: 'wrote', pressure: bad.over },
     { is: 'hands-changed' },
-    { is: 'put-back', all: true },
+    { is: 'put-back', near: true, all: true },
     { is: 'measured-length', good: true },
     { is: 'measured-length', good: false },
     { is: 'leak-begun', minutes: 5 },

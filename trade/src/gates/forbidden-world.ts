@@ -14,8 +14,8 @@ export type Happening =
   | { is: 'worked-out'; pressure: number }
   | { is: 'wrote'; pressure: number }
   | { is: 'hands-changed' }
-  /** Wheel or caliper is at the fork again; `all`: and so is everything else. */
-  | { is: 'put-back'; all: boolean }
+  /** `near`: wheel or caliper is at the fork again; `all`: nothing is left to put back. */
+  | { is: 'put-back'; near: boolean; all: boolean }
   | { is: 'measured-length'; good: boolean }
   /** Null where the clocks that tell the minutes don't agree. */
   | { is: 'leak-begun'; minutes: number | null }
@@ -188,7 +188,7 @@ export function happened(world: World, event: Happening): World {
     case 'hands-changed':
       return { ...world, vouched: false }
     case 'put-back':
-      return { ...world, near: world.wheelOff, back: event.all || world.back }
+      return { ...world, near: world.near || (event.near && world.wheelOff), back: event.all || world.back }
     case 'measured-length':
       return { ...world, lengthGood: event.good }
     case 'leak-begun':

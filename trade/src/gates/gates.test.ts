@@ -28,14 +28,20 @@ const coil: Traits = { ...air, spring: 'coil', snapshot: ['length'] }
 /** The steps of services on a kind; those that no gate and no need looks at are left out. */
 function stepsOf(services: readonly ServiceId[], traits: Traits, dual = false): Bench['steps'] {
   const wanted = new Set<StepId>(services.flatMap((service) => procedures[service].steps))
-  return stepOrder
-    .filter((id) => wanted.has(id) && id !== 'inspect' && id !== 'knob-off')
-    .map((id) => ({ id, step: procedureSteps[id] }))
-    .filter(({ step: { only } }) => {
-      if (only?.spring && only.spring !== traits.spring) return false
-      if (only?.compression && !traits.compression) return false
-      return !(only?.body && !dual)
-    })
+  return (
+    stepOrder
+      .filter((id) => wanted.has(id) && id !== 'inspect' && id !== 'knob-off')
+      // Nothing asks about one leg's height alone: both are noted with one tick here.
+      .map((id) => ({
+        id,
+        step: id === 'heights-noted' ? { ...procedureSteps[id], legs: 'once' as const } : procedureSteps[id],
+      }))
+      .filter(({ step: { only } }) => {
+        if (only?.spring && only.spring !== traits.spring) return false
+        if (only?.compression && !traits.compression) return false
+        return !(only?.body && !dual)
+      })
+  )
 }
 
 const bench = (services: readonly ServiceId[], traits: Traits, other: Partial<Bench> = {}): Bench => ({
@@ -100,8 +106,12 @@ const apart: readonly GateId[] = ['R22', 'R23', 'R25']
 const without = (...left: readonly string[]) => ({ steps: airFork.steps.filter(({ id }) => !left.includes(id)) })
 /** What is kept as it came in is searched on the single crown. */
 const dualTraits: Traits = { ...lever, snapshot: [] }
-const dual = (services: readonly ServiceId[]): Bench =>
-  bench(services, dualTraits, { apart, steps: stepsOf(services, dualTraits, true) })
+const dual = (services: readonly ServiceId[], left: readonly StepId[] = []): Bench => {
+  const steps = stepsOf(services, dualTraits, true).filter(({ id }) => !left.some((one) => one === id))
+  return bench(services, dualTraits, { apart, steps })
+}
+/** Searched with each service alone; no other step looks at what they make, see the test. */
+const ofClamps = ['heights-noted', 'heights-even', 'lower-clamp-torque', 'upper-clamp-torque'] as const
 
 /** Every kind that a procedure is written for, with every service it has, and what changes the way through. */
 const benches: readonly (readonly [name: string, on: Bench])[] = [
@@ -112,7 +122,7 @@ const benches: readonly (readonly [name: string, on: Bench])[] = [
   ['air fork, no maximum on its sheet: lower legs', bench(['lower-legs'], air, { maximumKnown: false, apart })],
   ['dual-crown air fork with a lever: lower legs', dual(['lower-legs'])],
   ['dual-crown air fork with a lever: air spring', dual(['air-spring'])],
-  ['dual-crown air fork with a lever: lower legs and air spring', dual(['lower-legs', 'air-spring'])],
+  ['dual-crown air fork with a lever, its clamps apart: both services', dual(['lower-legs', 'air-spring'], ofClamps)],
   ['coil fork: lower legs', coilFork],
   ['small procedure: a damper opened', damper],
   ['small procedure: a gas reservoir', reservoir],
@@ -146,6 +156,13 @@ it('no step of the air spring makes or spoils what its search leaves apart', () 
   const touched = own.flatMap((id) => Object.keys({ ...procedureSteps[id].makes, ...procedureSteps[id].spoils }))
   expect(own).toHaveLength(10)
   for (const fact of ['leakDown', 'setting', 'put-back.*', 'brake', 'springSide']) expect(touched).not.toContain(fact)
+})
+
+it('no other step needs or spoils what the clamps of a second crown make', () => {
+  const others = stepOrder.filter((id) => !ofClamps.some((one) => one === id)).map((id) => procedureSteps[id])
+  const touched = others.flatMap(({ needs, makes, spoils }) => Object.keys({ ...needs, ...makes, ...spoils }))
+  for (const id of ofClamps)
+    for (const fact of Object.keys(procedureSteps[id].makes)) expect(touched, id).not.toContain(fact)
 })
 
 describe('each gate is needed: without it alone, the search finds what it is there for', () => {

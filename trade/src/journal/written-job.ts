@@ -26,6 +26,7 @@ import { reduceJob } from './reduce-job.ts'
 const text = 'a'.repeat(64)
 const psi = 6894.757293168
 const start = Date.parse('2026-05-02T09:00:00.000Z')
+const pump = '0196c000-0000-7000-8000-0000000000b1'
 const sheetId = '0196c000-0000-7000-8000-0000000000aa'
 
 export const odalys = 'odalys'
@@ -154,7 +155,7 @@ export class WrittenJob {
     for (const item of traitsOf(this.sheet.kind, this.sheet).snapshot)
       this.put('snapshot-kept', {
         item,
-        reading: { ...reading(0.1, 'm'), instrument: 'P1' },
+        reading: { ...reading(0.1, 'm'), instrument: pump },
         photos: [],
         notKnownBecause: null,
       })
