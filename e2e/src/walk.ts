@@ -83,6 +83,7 @@ async function tickStep({ page, press, write }: Hand, gauge: string): Promise<St
   const main = page.getByRole('main')
   const title = await main.getByRole('heading', { level: 1 }).innerText()
   const text = await main.innerText()
+  if (title === 'New foam rings and wipers in') await page.clock.fastForward('05:30') // they soak for five minutes
   for (let round = 0; round < 12; round++) {
     for (const [label, value] of readings) {
       const field = main.getByRole('textbox', { name: label })
