@@ -11,6 +11,7 @@ import { Row, SideHead } from '../../ui/ledger.tsx'
 import { useEntrySays } from './entry-says.ts'
 import { useJobView, useNameOf, useWriting } from './job-view.tsx'
 import { Refused } from './refused.tsx'
+import { JobStands } from './standing.tsx'
 
 function Strike({ entry, says }: { entry: AnyEntry; says: string }) {
   const { keepText } = useJobView()
@@ -80,37 +81,40 @@ export function JobBook() {
   const nameOf = useNameOf()
   const says = useEntrySays()
   return (
-    <SideHead place="above" title={say('book.title')} note={say('book.note')}>
-      <Note />
-      <ol aria-label={say('book.title')}>
-        {entries.toReversed().map((entry) => {
-          const struck = state.struck.has(entry.id)
-          const { standing } = entry
-          return (
-            <li key={entry.id}>
-              <Row className="book-row">
-                <span className={struck ? 'struck' : ''} translate="no">
-                  {says(entry)}
-                </span>
-                <span className="hand" translate="no">
-                  {say('page.by', { name: nameOf(entry.person), time: clock(entry.madeAt) })}
-                </span>
-                <span className="book">
-                  {standing.mode === 'late' && say('book.late', { time: clock(standing.doneAt) })}
-                  {standing.mode === 'carried-over' && `${say('job.carried-over')}, ${day(standing.doneAt)}`}{' '}
-                  <span className={entry.seq === null ? 'kept' : 'sent'}>
-                    {say(entry.seq === null ? 'book.kept' : 'book.sent')}
+    <>
+      <JobStands />
+      <SideHead place="above" title={say('book.title')} note={say('book.note')}>
+        <Note />
+        <ol aria-label={say('book.title')}>
+          {entries.toReversed().map((entry) => {
+            const struck = state.struck.has(entry.id)
+            const { standing } = entry
+            return (
+              <li key={entry.id}>
+                <Row className="book-row">
+                  <span className={struck ? 'struck' : ''} translate="no">
+                    {says(entry)}
                   </span>
-                </span>
-                {!struck && entry.kind !== 'struck' && entry.kind !== 'job-opened' && (
-                  <Strike entry={entry} says={says(entry)} />
-                )}
-              </Row>
-              {photosIn(entry).length > 0 && <PhotoStrip photos={photosIn(entry)} standing />}
-            </li>
-          )
-        })}
-      </ol>
-    </SideHead>
+                  <span className="hand" translate="no">
+                    {say('page.by', { name: nameOf(entry.person), time: clock(entry.madeAt) })}
+                  </span>
+                  <span className="book">
+                    {standing.mode === 'late' && say('book.late', { time: clock(standing.doneAt) })}
+                    {standing.mode === 'carried-over' && `${say('job.carried-over')}, ${day(standing.doneAt)}`}{' '}
+                    <span className={entry.seq === null ? 'kept' : 'sent'}>
+                      {say(entry.seq === null ? 'book.kept' : 'book.sent')}
+                    </span>
+                  </span>
+                  {!struck && entry.kind !== 'struck' && entry.kind !== 'job-opened' && (
+                    <Strike entry={entry} says={says(entry)} />
+                  )}
+                </Row>
+                {photosIn(entry).length > 0 && <PhotoStrip photos={photosIn(entry)} standing />}
+              </li>
+            )
+          })}
+        </ol>
+      </SideHead>
+    </>
   )
 }

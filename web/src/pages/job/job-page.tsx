@@ -114,6 +114,7 @@ export function JobPage({ params }: { params: { stream: string; chapter?: string
             {
               label: <span translate="no">{state.opened && day(state.opened.at)}</span>,
               value: view.number ? <span translate="no">{view.number}</span> : say('page.job'),
+              href: jobBookHref(stream),
             },
             {
               label: say('page.unit'),

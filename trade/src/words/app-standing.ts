@@ -1,0 +1,20 @@
+/** Texts of how a job stands: put aside, stopped by a person, called off. */
+export const appStandingWords = {
+  'standing.title': 'How it stands',
+  'standing.waits.why': '{waits}, since {since}',
+  'standing.waits.until': '{waits}, since {since}; {day} at the latest',
+  'standing.go-on': 'Go on with it',
+  'standing.aside': 'Put it aside',
+  'standing.aside.for': 'It waits for',
+  'standing.for.answer': 'an answer',
+  'standing.for.part': 'a part',
+  'standing.for.specialist': 'the specialist',
+  'standing.for.rider': 'the rider',
+  'standing.aside.what': 'What for, in a few words',
+  'standing.aside.until': 'Until',
+  'standing.stop': 'Stop it',
+  'standing.stop.note': 'Nothing goes on with it until the owner or a technician says so. A notice can be printed.',
+  'standing.call-off': 'Call it off',
+  'standing.call-off.note': 'The job ends as it is. What is in pieces stays in pieces: say in the reason who knows.',
+  'standing.why': 'Why',
+} as const
