@@ -8,6 +8,8 @@ export type BalloonPart =
   | 'upper-bushing'
   | 'wiper'
   | 'stanchion'
+  | 'air-shaft'
+  | 'seal-head'
   | 'negative'
   | 'piston'
   | 'positive'
@@ -30,6 +32,8 @@ export function balloonAnchors(fork: ForkParameters): Readonly<Record<BalloonPar
     'upper-bushing': [(upper.from + upper.to) / 2 + stroke, ro + 0.6],
     wiper: [at.lip + 2 + stroke, ro + 3],
     stanchion: [(ringFrom(at, fork.stroke) + at.crownFrom) / 2, ro - 0.5],
+    'air-shaft': [at.headFrom - 24, 3],
+    'seal-head': [(at.headFrom + at.headTo) / 2, ri * 0.6],
     negative: [at.headTo + (at.negativeLength + stroke) / 2, ri * 0.6],
     piston: [face - at.pistonLength / 2, ri * 0.6],
     positive: [Math.min(face + 40, (face + at.cap) / 2), ri * 0.6],

@@ -1,7 +1,7 @@
 /** The unit in section over a chapter, showing what the chapter is about. */
 import { forkAt, forkTableOf, isDrawable } from '@legwork/drawing'
 import { prepareSpring, standardAir } from '@legwork/engine'
-import { type Chapter, isStepId, type JobState, procedureSteps, type Sheet, say, springOf } from '@legwork/trade'
+import { type Chapter, isStepId, type JobState, type Sheet, say, springOf } from '@legwork/trade'
 import { useMemo, useState } from 'react'
 import type { BalloonPart } from '../../cutaway/balloon-places.ts'
 import type { Balloon } from '../../cutaway/balloons.tsx'
@@ -9,6 +9,7 @@ import { LiveCutaway } from '../../cutaway/live-cutaway.tsx'
 import { judgedMeasurements, type Measurable } from './findings.ts'
 import { useJobView } from './job-view.tsx'
 import { missingForSpring } from './sheet-fields.ts'
+import { partsOfStep } from './step-section.tsx'
 import { useWide } from './use-wide.ts'
 
 /** Where on the leg a measurement is about. */
@@ -26,21 +27,6 @@ const partOf: Readonly<Record<Measurable, BalloonPart>> = {
   'mount-play': 'foot',
 }
 
-type StepFigureName = (typeof procedureSteps)[keyof typeof procedureSteps]['figure']
-/** Where a step acts; nowhere on the leg for the rest. */
-const partOfStep: Readonly<Partial<Record<StepFigureName, BalloonPart>>> = {
-  'bath-oil': 'bath',
-  drained: 'foot',
-  'foot-torque': 'foot',
-  'cap-torque': 'cap',
-  'air-pressure': 'valve',
-  clearance: 'lower-bushing',
-  'stanchion-height': 'stanchion',
-  'height-difference': 'stanchion',
-  travel: 'stanchion',
-  spacers: 'spacers',
-}
-
 const letters = 'abcdefghijklmnop'
 
 function balloonsOf(chapter: Chapter, state: JobState, measured: readonly { what: Measurable }[]): readonly Balloon[] {
@@ -48,8 +34,8 @@ function balloonsOf(chapter: Chapter, state: JobState, measured: readonly { what
     return measured.map(({ what }, index) => ({ sign: letters[index] ?? '', part: partOf[what] }))
   if (chapter !== 'work' || state.currentStep === null) return []
   const step = state.steps[state.currentStep]
-  const part = step && isStepId(step.step) ? partOfStep[procedureSteps[step.step].figure] : undefined
-  return part ? [{ sign: String(state.currentStep + 1), part }] : []
+  const sign = String(state.currentStep + 1)
+  return step && isStepId(step.step) ? (partsOfStep[step.step] ?? []).map((part) => ({ sign, part })) : []
 }
 
 /** The gauge the drawing stands at [Pa]: as it came in, as it is on the bench, as it leaves. */

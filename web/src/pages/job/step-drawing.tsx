@@ -1,5 +1,6 @@
 /** The figure of a step, largest on its page, with the line that says where it comes from. */
 import { say, sayMessage } from '@legwork/trade'
+import type { ReactNode } from 'react'
 import { WrenchDrawing } from '../../cutaway/wrench-drawing.tsx'
 import { QuantityText } from '../../figures/figure.tsx'
 import { SourceLine, WorkedOutLine } from '../../figures/source-line.tsx'
@@ -58,19 +59,51 @@ interface ToolPickProps {
   onPick: (id: string) => void
 }
 
+/** What a hand sets or pumps to: in a window as of the tool's own scale, the largest thing on the page. */
+function ActOn({ value, kind, children }: { value: number; kind: 'torque' | 'pressure'; children: ReactNode }) {
+  return (
+    <div className="with-tool">
+      <p className="scale-window">
+        <QuantityText value={value} kind={kind} size="step" hand />
+      </p>
+      <div className="beside">{children}</div>
+    </div>
+  )
+}
+
+/** What comes of it, where that is another number than the one to set: small, and said not to be set. */
+function Arrives({ of, children }: { of: StepValue; children: ReactNode }) {
+  return (
+    <div className="fig arrives">
+      <p className="label">{say('work.arrives', { where: sayMessage(of.label) })}</p>
+      <p>
+        <Shown value={of.value} measure={of.measure} size="second" />
+      </p>
+      {children}
+    </div>
+  )
+}
+
 function Torque({ figure, tools }: { figure: Extract<StepFigure, { kind: 'torque' }>; tools: Tools }) {
   const { value, wrench, set, suits } = figure
   const text = useShownText()
+  const adapter = wrench.adapterLength > 0
   return (
     <>
-      <Value of={value} size="step" />
+      {adapter && <Arrives of={value}>{value.source && <SourceLine source={value.source} />}</Arrives>}
       <div className="fig hand act-on">
-        <p className="label">{say('work.set-wrench', { wrench: wrench.name })}</p>
-        <div className="with-tool">
-          <QuantityText value={set} kind="torque" size="second" hand />
+        <p className="label">
+          {adapter
+            ? say('work.set-wrench', { wrench: wrench.name })
+            : say('work.set-wrench.plain', { where: sayMessage(value.label), wrench: wrench.name })}
+        </p>
+        <ActOn value={set} kind="torque">
           <ToolPick label={say('work.wrench')} tools={tools.wrenches} value={wrench.id} onPick={tools.onWrench} />
-        </div>
-        <WorkedOutLine workings={() => wrenchWorkings(figure)} quantity={{ value: set, kind: 'torque' }} />
+          {adapter && (
+            <WorkedOutLine workings={() => wrenchWorkings(figure)} quantity={{ value: set, kind: 'torque' }} />
+          )}
+        </ActOn>
+        {!adapter && value.source && <SourceLine source={value.source} />}
         {!suits && (
           <p className="refusal">
             {say('work.wrench-out', { wrench: wrench.name, low: wrench.low, high: wrench.high })}
@@ -95,42 +128,52 @@ function Air({ figure, tools }: { figure: Extract<StepFigure, { kind: 'air' }>; 
   const { state } = useJobView()
   const { value, pump, shown } = figure
   const { setUp, sheet } = state
+  const isOff = pump !== null && pump.offset !== 0
   const percent = pump ? Math.round(Math.abs(pump.offset) * 1000) / 10 : 0
   const workings =
     setUp && sheet && isWorkedOut(setUp, sheet)
       ? (of: typeof pump) => () => fillWorkings(setUp, sheet, figure, of)
       : null
+  const chosen = setUp && (
+    <p className="source-line book">
+      {say('set-up.chosen')} <ByWhom made={setUp} />
+    </p>
+  )
   return (
     <>
-      <div className="fig">
-        <p className="label">{sayMessage(value.label)}</p>
-        <p>
-          <Shown value={value.value} measure="Pa" size="step" />
-        </p>
-        {workings ? (
-          <WorkedOutLine workings={workings(null)} quantity={{ value: value.value, kind: 'pressure' }} />
-        ) : (
-          setUp && (
-            <p className="source-line book">
-              {say('set-up.chosen')} <ByWhom made={setUp} />
-            </p>
-          )
-        )}
-      </div>
+      {isOff && (
+        <Arrives of={value}>
+          {workings ? (
+            <WorkedOutLine workings={workings(null)} quantity={{ value: value.value, kind: 'pressure' }} />
+          ) : (
+            chosen
+          )}
+        </Arrives>
+      )}
       <div className="fig hand act-on">
-        <p className="label">{pump ? say('work.pump-to', { pump: pump.name }) : say('work.pump-none')}</p>
-        <div className="with-tool">
-          <QuantityText value={shown} kind="pressure" size="second" hand />
+        <p className="label">
+          {isOff
+            ? say('work.pump-to', { pump: pump.name })
+            : say('work.pump-to.plain', {
+                what: sayMessage(value.label),
+                how: pump ? say('work.pump-to', { pump: pump.name }) : say('work.pump-none'),
+              })}
+        </p>
+        <ActOn value={shown} kind="pressure">
           <ToolPick label={say('work.pump')} tools={tools.pumps} value={pump?.id ?? null} onPick={tools.onPump} />
-        </div>
-        {pump && (
-          <p className="book">
-            {pump.offset === 0
-              ? say('work.pump-exact', { pump: pump.name })
-              : say(pump.offset > 0 ? 'work.pump-high' : 'work.pump-low', { pump: pump.name, percent })}
-          </p>
-        )}
-        {workings && <WorkedOutLine workings={workings(pump)} quantity={{ value: shown, kind: 'pressure' }} />}
+          {pump && (
+            <p className="book">
+              {pump.offset === 0
+                ? say('work.pump-exact', { pump: pump.name })
+                : say(pump.offset > 0 ? 'work.pump-high' : 'work.pump-low', { pump: pump.name, percent })}
+            </p>
+          )}
+          {workings ? (
+            <WorkedOutLine workings={workings(pump)} quantity={{ value: shown, kind: 'pressure' }} />
+          ) : (
+            !isOff && chosen
+          )}
+        </ActOn>
       </div>
     </>
   )

@@ -1,5 +1,6 @@
 /** Ticking a step: what has to be said and read first, and what the entry then says. */
 import {
+  type Digest,
   type EntryBodies,
   type GateId,
   type Leg,
@@ -35,7 +36,9 @@ export function missingFor(step: StepState, place: Place, draft: TickDraft): Mes
     const at = gate === 'R15' ? place : (placesOf(step)[0] ?? place)
     if (draft.said.has(statementKey(gate, at))) continue
     return message('work.tick.say-first', {
-      what: message(gate === 'R5' || gate === 'R8' || gate === 'R11' ? `work.say.${gate}` : 'work.say.R15.plain.short'),
+      what: message(
+        gate === 'R5' || gate === 'R8' || gate === 'R11' ? `work.say.${gate}.short` : 'work.say.R15.plain.short',
+      ),
     })
   }
   const asked = askedReading(step)
@@ -47,7 +50,7 @@ export function tickBody(
   step: StepState,
   place: Place,
   draft: TickDraft,
-  tools: { wrenchSet: number | null; instrument: string | null },
+  tools: { wrenchSet: number | null; instrument: string | null; used: Digest | null },
 ): EntryBodies['step-done'] {
   const asked = askedReading(step)
   const value = draft.readings[place] ?? null
@@ -66,6 +69,7 @@ export function tickBody(
     reading,
     wrenchSet: torques(step) ? tools.wrenchSet : null,
     saidSo: [...statementsOf(step)],
+    ...(tools.used ? { used: tools.used } : {}),
   }
 }
 

@@ -12,6 +12,15 @@ function nextTitle(step: StepState | undefined): string {
   return step && isStepId(step.step) ? say(`step.${step.step}`) : ''
 }
 
+/** What comes after this step: through the gate once it is ticked, before that as plain words. */
+function After({ place, index }: { place: Place | null; index: number }) {
+  const { state } = useJobView()
+  const last = index === state.steps.length - 1
+  const step = nextTitle(state.steps[index + 1])
+  if (place) return <p className="then book">{last ? say('work.then.last') : say('work.then', { step })}</p>
+  return <GateNote open>{last ? say('work.open.last') : say('work.open.next', { step })}</GateNote>
+}
+
 interface WorkBarProps {
   index: number
   /** The first place that is not ticked. */
@@ -46,13 +55,7 @@ export function WorkBar({ index, place, setIndex }: WorkBarProps) {
           {sayMessage(shut.because)}
         </GateNote>
       ) : (
-        <GateNote open={!place}>
-          {place
-            ? shutAct
-            : last
-              ? say('work.open.last')
-              : say('work.open.next', { step: nextTitle(state.steps[index + 1]) })}
-        </GateNote>
+        <After place={place} index={index} />
       )}
       {place ? (
         <ShutButton size="work" act={shutAct} why={shut ? sayMessage(shut.because) : shutAct} />

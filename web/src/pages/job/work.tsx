@@ -3,15 +3,18 @@ import { isStepId, procedureSteps, say } from '@legwork/trade'
 import { useEffect, useState } from 'react'
 import { useMeasures } from '../../figures/world.tsx'
 import { Button, LinkButton } from '../../ui/button.tsx'
+import { TextField } from '../../ui/field.tsx'
 import { chapterHref } from './job-address.ts'
 import { pumpsOf, useJobView, useWriting, wrenchesOf } from './job-view.tsx'
-import { useLastUsed } from './last-used.ts'
+import { useLastUsed, useUsedText } from './last-used.ts'
 import { MaximumOnUnit } from './maximum-on-unit.tsx'
 import { ReadWithPick, useReadWith } from './read-with.tsx'
 import { Refused } from './refused.tsx'
 import { StepDrawing } from './step-drawing.tsx'
 import { askedReading, type FigureTools, figureOf, instrumentsFor } from './step-figure.ts'
+import { StepSection } from './step-section.tsx'
 import { missingFor, noDraft, openPlace, type Place, type TickDraft, tickBody } from './ticking.ts'
+import { useWide } from './use-wide.ts'
 import { WorkBar } from './work-bar.tsx'
 import { StepHead } from './work-head.tsx'
 import { Places } from './work-places.tsx'
@@ -35,9 +38,10 @@ function useFootSwitch(on: () => void, back: () => void): void {
 }
 
 function Step({ index, setIndex }: { index: number; setIndex: (index: number) => void }) {
-  const { state, instruments } = useJobView()
+  const { state, instruments, keepText } = useJobView()
   const { write, refusal } = useWriting()
   const measures = useMeasures()
+  const wide = useWide()
   const [draft, setDraft] = useState<TickDraft>(noDraft)
   const pumps = pumpsOf(instruments)
   const wrenches = wrenchesOf(instruments)
@@ -52,13 +56,16 @@ function Step({ index, setIndex }: { index: number; setIndex: (index: number) =>
   }
   const asked = step ? askedReading(step) : null
   const readWith = useReadWith(`step.${step?.step}`, instrumentsFor(asked))
+  const what = step && isStepId(step.step) ? (procedureSteps[step.step].used ?? null) : null
+  const [usedText, setUsedText, rememberUsedText] = useUsedText(what)
   const figure = step ? figureOf(step, state, tools) : { kind: 'none' as const }
   const tick = async (place: Place) => {
     if (!step || missingFor(step, place, draft)) return
     const set = figure.kind === 'torque' ? figure.set : null
     const instrument =
       figure.kind === 'torque' ? figure.wrench.id : figure.kind === 'air' ? (tools.pump?.id ?? null) : readWith.picked
-    await write('step-done', tickBody(step, place, draft, { wrenchSet: set, instrument }))
+    const used = what && usedText.trim() !== '' ? await keepText(usedText.trim()) : null
+    if (await write('step-done', tickBody(step, place, draft, { wrenchSet: set, instrument, used }))) rememberUsedText()
   }
   const place = step ? openPlace(step) : null
   useFootSwitch(
@@ -69,7 +76,10 @@ function Step({ index, setIndex }: { index: number; setIndex: (index: number) =>
   return (
     <div className="work-step">
       <StepHead index={index} />
-      <div className="figures" data-measures={measures.pressure}>
+      <div
+        className={procedureSteps[step.step].figure === 'drained' ? 'figures drained-figures' : 'figures'}
+        data-measures={measures.pressure}
+      >
         <StepDrawing
           figure={figure}
           drained={procedureSteps[step.step].figure === 'drained'}
@@ -79,8 +89,17 @@ function Step({ index, setIndex }: { index: number; setIndex: (index: number) =>
           onPump={pickPump}
         />
       </div>
+      {figure.kind === 'none' && !wide && <StepSection step={step} />}
       {procedureSteps[step.step].fills && <MaximumOnUnit />}
       <Places step={step} draft={draft} setDraft={setDraft} onTick={(at) => void tick(at)} />
+      {what && place && (
+        <TextField
+          label={say(`work.used.${what}`)}
+          hint={say('work.used.note')}
+          value={usedText}
+          onChange={setUsedText}
+        />
+      )}
       <ReadWithPick {...readWith} />
       <Refused refusal={refusal} />
       {state.currentStep !== null && state.currentStep !== index && (
