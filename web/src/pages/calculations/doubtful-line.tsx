@@ -5,7 +5,7 @@ import { Choice } from '../../ui/choice.tsx'
 import { TextField } from '../../ui/field.tsx'
 import { isRecord, type Path } from './draft.ts'
 import { useForm, usePlace } from './form-state.tsx'
-import { type LeafProps, QuantityLine } from './leaves.tsx'
+import { type LeafProps, NumberLine, QuantityLine } from './leaves.tsx'
 import { FieldName, fieldText } from './names.tsx'
 
 type DoubtfulProps = LeafProps & { kind: KindName; counts?: MeasureName | undefined }
@@ -58,6 +58,42 @@ function CommonError({ path, kind, alone }: { path: Path; kind: KindName; alone:
   )
 }
 
+/** How what lies between both ends is spread. */
+const spreads = ['rectangular', 'triangular', 'arcsine', 'ends'] as const
+type Spread = (typeof spreads)[number]
+
+function Between({ path, kind }: { path: Path; kind: KindName }) {
+  const { value, change } = usePlace(path)
+  const { shape, ends, ...held } = isRecord(value) ? value : {}
+  const spread = ends === undefined ? (spreads.find((one) => one === shape) ?? 'rectangular') : 'ends'
+  function choose(next: Spread): void {
+    if (next === 'ends') change({ ...held, ends: '' })
+    else change(next === 'rectangular' ? held : { ...held, shape: next })
+  }
+  return (
+    <>
+      <QuantityLine path={[...path, 'low']} kind={kind} needed instead={undefined} label={say('calc.lowest')} />
+      <QuantityLine path={[...path, 'high']} kind={kind} needed instead={undefined} label={say('calc.highest')} />
+      <Choice
+        label={say('calc.doubt.spread')}
+        quiet
+        options={spreads.map((one) => ({ value: one, label: say(`calc.doubt.spread.${one}`) }))}
+        value={spread}
+        onChange={choose}
+      />
+      {spread === 'ends' && (
+        <QuantityLine
+          path={[...path, 'ends']}
+          kind={ofDoubt(kind)}
+          needed
+          instead={undefined}
+          label={say('calc.doubt.ends')}
+        />
+      )}
+    </>
+  )
+}
+
 export function DoubtfulLine(props: DoubtfulProps) {
   const { path, kind } = props
   const { calc } = useForm()
@@ -99,13 +135,18 @@ export function DoubtfulLine(props: DoubtfulProps) {
         value={way}
         onChange={choose}
       />
-      {way === 'about' && <QuantityLine path={[...path, 'u']} kind={ofDoubt(kind)} needed instead={undefined} />}
-      {way === 'between' && (
+      {way === 'about' && (
         <>
-          <QuantityLine path={[...path, 'low']} kind={kind} needed instead={undefined} label={say('calc.lowest')} />
-          <QuantityLine path={[...path, 'high']} kind={kind} needed instead={undefined} label={say('calc.highest')} />
+          <QuantityLine path={[...path, 'u']} kind={ofDoubt(kind)} needed instead={undefined} />
+          <NumberLine
+            path={[...path, 'freedom']}
+            needed={false}
+            instead={undefined}
+            label={say('calc.doubt.freedom')}
+          />
         </>
       )}
+      {way === 'between' && <Between path={path} kind={kind} />}
       {'shared' in held && <CommonError path={path} kind={kind} alone={way === 'common'} />}
       {refusal && (
         <p className="refusal" role="alert">
