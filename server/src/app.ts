@@ -5,7 +5,7 @@ import Fastify, { type FastifyInstance } from 'fastify'
 import { serializerCompiler, validatorCompiler } from 'fastify-type-provider-zod'
 import { Announcer } from './announcer.ts'
 import type { Clock } from './clock.ts'
-import { toOpenApi } from './open-api.ts'
+import { mustSayItsAnswer, toOpenApi, withRefusals } from './open-api.ts'
 import { permissions } from './permissions.ts'
 import { useProblems } from './problems.ts'
 import { bookRoutes } from './routes/book.ts'
@@ -30,7 +30,7 @@ export interface AppOptions {
   log?: boolean
 }
 
-/** @throws Error for a route that names no permission */
+/** @throws Error for a route that names no permission, or does not say what it answers with */
 export async function buildApp(options: AppOptions): Promise<FastifyInstance> {
   const app = Fastify({
     logger: options.log ? { level: 'warn' } : false,
@@ -43,6 +43,7 @@ export async function buildApp(options: AppOptions): Promise<FastifyInstance> {
     const permission = route.config?.permission
     if (!permission || !permissions.includes(permission))
       throw new Error(`the route ${String(route.method)} ${route.url} names no permission`)
+    mustSayItsAnswer(route)
   })
   useSamePlace(app)
   useProblems(app)
@@ -66,6 +67,7 @@ export async function buildApp(options: AppOptions): Promise<FastifyInstance> {
       info: { title: 'Legwork', version: '0.1.0', description: 'Bench book and arithmetic for forks and rear shocks.' },
     },
     transform: toOpenApi,
+    transformObject: withRefusals,
   })
   const server: Server = { store: options.store, clock: options.clock, announcer: new Announcer() }
   app.addHook('onSend', async (_request, reply) => {

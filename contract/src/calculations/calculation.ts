@@ -1,7 +1,7 @@
 /** A named computation of the contract: schema, function, units, what it rests on, an example. */
 import type { RefusalCode, RefusedField } from '@legwork/engine'
 import { Refusal } from '@legwork/engine'
-import type { z } from 'zod'
+import { z } from 'zod'
 import { isDoubt } from './doubtful-input.ts'
 import { type SchemaPart, schemaPart, unitsOf } from './units-of.ts'
 
@@ -174,6 +174,26 @@ export function answerSchema(one: Calculation): SchemaPart {
     required: [...required, 'units', 'assumptions'],
   }
 }
+
+// A JSON Schema is an object of any fields; `SchemaPart` names those that are read here.
+const anySchema = z.record(z.string(), z.unknown()) as unknown as z.ZodType<SchemaPart>
+
+/** What `GET /api/calc/…` answers with. */
+export const calculationTold = z
+  .object({
+    name: z.string(),
+    group: z.string(),
+    title: z.string(),
+    summary: z.string(),
+    formula: z.string(),
+    sources: z.array(z.string()).readonly(),
+    range: z.string(),
+    units: z.record(z.string(), z.string()),
+    example: z.record(z.string(), z.unknown()),
+    schema: anySchema.meta({ description: 'JSON Schema of what goes in.' }),
+    answer: anySchema.meta({ description: 'JSON Schema of what comes out.' }),
+  })
+  .meta({ id: 'Calculation' })
 
 /** A calculation as `GET /api/calc` tells of it. */
 export function describeCalculation(one: Calculation) {

@@ -18,7 +18,15 @@ import { threads } from './threads.ts'
 import { torque } from './torque.ts'
 import { wear } from './wear.ts'
 
-export { type Answer, answerSchema, type Calculation, describeCalculation, type Group, groups } from './calculation.ts'
+export {
+  type Answer,
+  answerSchema,
+  type Calculation,
+  calculationTold,
+  describeCalculation,
+  type Group,
+  groups,
+} from './calculation.ts'
 export type { DoubtWatch } from './doubt.ts'
 export { at, doubtsIn, plain, stepsOf } from './doubtful-input.ts'
 export type { SchemaPart } from './units-of.ts'

@@ -23,6 +23,7 @@ export const ledgerLine = z
     error: 'either a volume or pieces, not both',
   })
 export type LedgerLine = z.infer<typeof ledgerLine>
+export const ledgerLines = z.object({ lines: z.array(ledgerLine.safeExtend({ writtenAt: z.string() })) })
 
 export async function readLedger(read: Reader, workshop: Id): Promise<(LedgerLine & { writtenAt: string })[]> {
   const rows = await read

@@ -1,11 +1,11 @@
 /** Every calculation over HTTP: the same objects as on the command line. */
 import { setImmediate as aTurn } from 'node:timers/promises'
-import { problem } from '@legwork/contract'
 import {
   type Answer,
   answerSchema,
   type Calculation,
   calculations,
+  calculationTold,
   describeCalculation,
   doubtInSteps,
   runCalculation,
@@ -13,11 +13,11 @@ import {
 import type { FastifyInstance } from 'fastify'
 import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { z } from 'zod'
+import { asWritten } from '../answers.ts'
 import { Trouble } from '../records/trouble.ts'
 
 const named = z.object({ name: z.enum(Object.keys(calculations)) })
 const config = { permission: 'calc' } as const
-const { $schema: _dialect, ...problemSchema } = z.toJSONSchema(problem)
 
 function answered(answer: Answer): Record<string, unknown> {
   if (answer.ok) return answer.output
@@ -41,24 +41,39 @@ function told(one: Calculation): object {
     description: [summary, `Formula: ${formula}`, `Holds: ${range}`, `Sources: ${sources.join('; ')}`].join('\n\n'),
     tags: [one.group],
     body: { ...schema, examples: [example] },
-    response: {
-      200: { description: 'Worked out, in SI', ...answerSchema(one) },
-      422: { description: 'Refused, field by field', ...problemSchema },
-    },
+    response: { 200: { description: 'Worked out, in SI', ...answerSchema(one) } },
   }
 }
 
 export function calcRoutes(app: FastifyInstance): void {
   const routes = app.withTypeProvider<ZodTypeProvider>()
-  routes.get('/api/calc', { config, schema: { summary: 'The calculations, with schema, docs and example' } }, () => ({
-    calculations: Object.values(calculations).map(describeCalculation),
-  }))
+  routes.get(
+    '/api/calc',
+    {
+      config,
+      schema: {
+        summary: 'The calculations, with schema, docs and example',
+        response: { 200: z.object({ calculations: z.array(calculationTold) }) },
+      },
+      serializerCompiler: asWritten,
+    },
+    () => ({ calculations: Object.values(calculations).map(describeCalculation) }),
+  )
   routes.get(
     '/api/calc/:name',
-    { config, schema: { summary: 'One calculation, with schema, docs and example', params: named } },
+    {
+      config,
+      schema: {
+        summary: 'One calculation, with schema, docs and example',
+        params: named,
+        response: { 200: calculationTold },
+      },
+      serializerCompiler: asWritten,
+    },
     (request) => {
       const one = calculations[request.params.name]
-      return one ? describeCalculation(one) : {}
+      if (!one) throw new Trouble(404, 'No such calculation', [])
+      return describeCalculation(one)
     },
   )
   for (const one of Object.values(calculations)) {

@@ -3,6 +3,7 @@ import type { ServerResponse } from 'node:http'
 import type { FastifyInstance } from 'fastify'
 import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { z } from 'zod'
+import { file } from '../answers.ts'
 import { type Change, readChanges, readWorkshop } from '../records/read.ts'
 import type { Server } from '../server-parts.ts'
 import { ofWorkshop } from './workshops.ts'
@@ -26,6 +27,7 @@ export function changesRoute(app: FastifyInstance, { store, announcer }: Server)
         summary: 'What is new, as it comes (server-sent events)',
         params: ofWorkshop,
         querystring: z.object({ after: z.coerce.number().int().min(0).optional() }),
+        response: { 200: file('Events `entry` and `register`, their data as JSON; never ends', 'text/event-stream') },
       },
     },
     async (request, reply) => {

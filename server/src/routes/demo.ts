@@ -1,5 +1,7 @@
 /** The demo workshop, made once, by the same routes everybody uses. */
+import { workshopAnswer } from '@legwork/contract'
 import type { FastifyInstance, InjectOptions } from 'fastify'
+import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { buildDemo } from '../demo/build-demo.ts'
 import type { Client } from '../demo/demo-station.ts'
 import { readWorkshops } from '../records/read.ts'
@@ -17,11 +19,11 @@ function clientOf(app: FastifyInstance): Client {
 
 export function demoRoute(app: FastifyInstance, { store, clock }: Server): void {
   let making: Promise<void> | null = null
-  app.post(
+  app.withTypeProvider<ZodTypeProvider>().post(
     '/api/demo',
     {
       config: { permission: 'workshop.open' },
-      schema: { summary: 'Make the demo workshop, or give the one there is' },
+      schema: { summary: 'Make the demo workshop, or give the one there is', response: { 200: workshopAnswer } },
     },
     async () => {
       const find = async () => (await readWorkshops(store.read)).find((workshop) => workshop.demo)
@@ -31,7 +33,9 @@ export function demoRoute(app: FastifyInstance, { store, clock }: Server): void 
           making = null
         })
       }
-      return { workshop: await find() }
+      const workshop = await find()
+      if (!workshop) throw new Error('the demo was built, and no workshop is the demo')
+      return { workshop }
     },
   )
 }

@@ -1,8 +1,9 @@
 /** Photos in and out by their digest. */
-import { digest, id, photoBytes } from '@legwork/contract'
+import { digest, id, photoBytes, photoKept } from '@legwork/contract'
 import type { FastifyInstance } from 'fastify'
 import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { z } from 'zod'
+import { file } from '../answers.ts'
 import { keepPhoto, readPhoto } from '../records/photos.ts'
 import { Trouble } from '../records/trouble.ts'
 import type { Server } from '../server-parts.ts'
@@ -31,7 +32,11 @@ export async function photoRoutes(app: FastifyInstance, { store, clock }: Server
           summary: 'Keep a photo that an entry names; the same again changes nothing',
           consumes: ['image/jpeg'],
           params: ofPhoto,
+          body: z
+            .unknown()
+            .meta({ contentMediaType: 'image/jpeg', description: 'A whole JPEG that tells nothing but the picture' }),
           querystring: z.object({ person: id, station: id }),
+          response: { 200: photoKept, 201: photoKept },
         },
         errorHandler: (error, request) => {
           if (error.code === 'FST_ERR_CTP_BODY_TOO_LARGE')
@@ -48,7 +53,14 @@ export async function photoRoutes(app: FastifyInstance, { store, clock }: Server
     )
     routes.get(
       '/api/workshops/:workshop/photos/:digest',
-      { config: { permission: 'photo.read' }, schema: { summary: 'A photo by its digest', params: ofPhoto } },
+      {
+        config: { permission: 'photo.read' },
+        schema: {
+          summary: 'A photo by its digest',
+          params: ofPhoto,
+          response: { 200: file('The picture, and nothing but it', 'image/jpeg') },
+        },
+      },
       async (request, reply) => {
         const { workshop, digest: named } = request.params
         const bytes = await readPhoto(store.read, workshop, named)

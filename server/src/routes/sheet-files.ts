@@ -1,8 +1,9 @@
 /** Sheets as files: out by their id, in by their text. */
-import { id } from '@legwork/contract'
+import { id, sheetWritten } from '@legwork/contract'
 import type { FastifyInstance } from 'fastify'
 import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { z } from 'zod'
+import { file } from '../answers.ts'
 import { readSheetAsFile, writeSheetFromFile } from '../records/sheet-files.ts'
 import type { Server } from '../server-parts.ts'
 import { ofWorkshop } from './workshops.ts'
@@ -11,12 +12,6 @@ const fileIn = z.strictObject({
   person: id,
   file: z.string().max(1_000_000),
   elsewhere: z.boolean().default(false),
-})
-const written = z.object({
-  became: z.enum(['new', 'revision', 'same']),
-  id,
-  name: z.string(),
-  revision: z.string(),
 })
 
 export function sheetFileRoutes(app: FastifyInstance, { store, clock, announcer }: Server): void {
@@ -29,6 +24,7 @@ export function sheetFileRoutes(app: FastifyInstance, { store, clock, announcer 
         summary: 'One revision of a sheet as a file (docs/sheet-file.md); the newest unless another is named',
         params: ofWorkshop.extend({ sheet: id }),
         querystring: z.object({ revision: z.string().min(1).max(20).optional() }),
+        response: { 200: file('A sheet’s file, as docs/sheet-file.md tells it', 'application/json') },
       },
     },
     async (request, reply) => {
@@ -49,7 +45,7 @@ export function sheetFileRoutes(app: FastifyInstance, { store, clock, announcer 
         summary: 'Read a sheet’s file in: a new sheet, one more revision, or nothing where it is here already',
         params: ofWorkshop,
         body: fileIn,
-        response: { 200: written },
+        response: { 200: sheetWritten },
       },
     },
     async (request) => {

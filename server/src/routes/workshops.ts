@@ -1,8 +1,17 @@
 /** Workshops, stations, registers. */
-import { id, person } from '@legwork/contract'
+import {
+  id,
+  person,
+  registersAnswer,
+  stationOpened,
+  workshopAnswer,
+  workshopOpened,
+  workshopsAnswer,
+} from '@legwork/contract'
 import type { FastifyInstance } from 'fastify'
 import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { z } from 'zod'
+import { asWritten } from '../answers.ts'
 import { readRegisters, readWorkshops } from '../records/read.ts'
 import { changeLetterhead, freshId, openStation, openWorkshop } from '../records/workshops.ts'
 import type { Server } from '../server-parts.ts'
@@ -28,7 +37,10 @@ export function workshopRoutes(app: FastifyInstance, { store, clock, announcer }
   const routes = app.withTypeProvider<ZodTypeProvider>()
   routes.get(
     '/api/workshops',
-    { config: { permission: 'open' }, schema: { summary: 'The workshops of this server' } },
+    {
+      config: { permission: 'open' },
+      schema: { summary: 'The workshops of this server', response: { 200: workshopsAnswer } },
+    },
     async () => ({
       workshops: await readWorkshops(store.read),
     }),
@@ -37,7 +49,11 @@ export function workshopRoutes(app: FastifyInstance, { store, clock, announcer }
     '/api/workshops',
     {
       config: { permission: 'workshop.open' },
-      schema: { summary: 'Open a workshop with its first person', body: newWorkshop },
+      schema: {
+        summary: 'Open a workshop with its first person',
+        body: newWorkshop,
+        response: { 201: workshopOpened },
+      },
     },
     async (request, reply) => reply.code(201).send(await openWorkshop(store, request.body, clock())),
   )
@@ -45,7 +61,12 @@ export function workshopRoutes(app: FastifyInstance, { store, clock, announcer }
     '/api/workshops/:workshop/letterhead',
     {
       config: { permission: 'workshop.change' },
-      schema: { summary: 'Write what stands at the head of the papers', params: ofWorkshop, body: letterhead },
+      schema: {
+        summary: 'Write what stands at the head of the papers',
+        params: ofWorkshop,
+        body: letterhead,
+        response: { 200: workshopAnswer },
+      },
     },
     async (request) => {
       const workshop = await changeLetterhead(store, request.params.workshop, request.body)
@@ -57,7 +78,11 @@ export function workshopRoutes(app: FastifyInstance, { store, clock, announcer }
     '/api/stations',
     {
       config: { permission: 'station.open' },
-      schema: { summary: 'Sign a station in; without an id it is given one', body: newStation },
+      schema: {
+        summary: 'Sign a station in; without an id it is given one',
+        body: newStation,
+        response: { 200: stationOpened },
+      },
     },
     async ({ body: { id: own, ...asked } }) => openStation(store, { ...asked, id: own ?? freshId(clock()) }, clock()),
   )
@@ -65,7 +90,12 @@ export function workshopRoutes(app: FastifyInstance, { store, clock, announcer }
     '/api/workshops/:workshop/registers',
     {
       config: { permission: 'book.read' },
-      schema: { summary: 'Every register, of sheets every revision', params: ofWorkshop },
+      schema: {
+        summary: 'Every register, of sheets every revision',
+        params: ofWorkshop,
+        response: { 200: registersAnswer },
+      },
+      serializerCompiler: asWritten,
     },
     async (request) => readRegisters(store.read, request.params.workshop),
   )

@@ -1,6 +1,19 @@
 /** Asking the server: JSON in and out, a problem document where it refuses. */
-import type { Delivery, DeliveryAnswer, EntriesAnswer, Problem, RegistersAnswer, WorkshopLine } from '@legwork/contract'
-import type { Digest, Id, Measures, Person, Role } from '@legwork/trade'
+import type {
+  Delivery,
+  DeliveryAnswer,
+  EntriesAnswer,
+  Problem,
+  Ready,
+  RegistersAnswer,
+  RiderErased,
+  SearchAnswer,
+  StationOpened,
+  WorkshopAnswer,
+  WorkshopOpened,
+  WorkshopsAnswer,
+} from '@legwork/contract'
+import type { Digest, Id, Measures, Role } from '@legwork/trade'
 
 /** The contract's schemas are large, and nobody waits for them: they come when the first answer is to be read. */
 const shapes = () => import('./shapes.ts')
@@ -47,22 +60,13 @@ export interface NewWorkshop {
   home: boolean
   person: { name: string; initials: string; role: Role; measures: Measures }
 }
-export interface SearchHit {
-  kind: 'unit' | 'rider' | 'job'
-  id: string
-  title: string
-  detail: string
-}
 
 export const api = {
-  workshops: () => json<{ workshops: WorkshopLine[] }>(ask('GET', '/api/workshops')),
-  startWorkshop: (workshop: NewWorkshop) =>
-    json<{ workshop: { id: Id; name: string; demo: boolean }; person: Person }>(
-      ask('POST', '/api/workshops', workshop),
-    ),
-  demo: () => json<{ workshop: { id: Id; name: string } }>(ask('POST', '/api/demo', {})),
+  workshops: () => json<WorkshopsAnswer>(ask('GET', '/api/workshops')),
+  startWorkshop: (workshop: NewWorkshop) => json<WorkshopOpened>(ask('POST', '/api/workshops', workshop)),
+  demo: () => json<WorkshopAnswer>(ask('POST', '/api/demo', {})),
   station: (station: { id: Id; workshop: Id; name: string }) =>
-    json<{ station: { id: Id; name: string }; deliveredNo: number }>(ask('POST', '/api/stations', station)),
+    json<StationOpened>(ask('POST', '/api/stations', station)),
   registers: (workshop: Id) => json<RegistersAnswer>(ask('GET', `${inWorkshop(workshop)}/registers`)),
   entries: (workshop: Id, after: number, limit: number) =>
     json<EntriesAnswer>(ask('GET', `${inWorkshop(workshop)}/entries?after=${after}&limit=${limit}`)),
@@ -88,14 +92,15 @@ export const api = {
   },
   photo: (workshop: Id, digest: Digest) => `${inWorkshop(workshop)}/photos/${digest}`,
   search: (workshop: Id, words: string, signal?: AbortSignal) =>
-    json<{ hits: SearchHit[] }>(
-      ask('GET', `${inWorkshop(workshop)}/search?q=${encodeURIComponent(words)}`, undefined, signal),
-    ),
+    json<SearchAnswer>(ask('GET', `${inWorkshop(workshop)}/search?q=${encodeURIComponent(words)}`, undefined, signal)),
+  /** Takes the rider's name and the texts and photos of their jobs out, for good. */
+  eraseRider: (workshop: Id, rider: Id, by: { person: Id; station: Id }) =>
+    json<RiderErased>(ask('POST', `${inWorkshop(workshop)}/riders/${encodeURIComponent(rider)}/erase`, by)),
   /** Server's clock less this station's [ms], by the middle of the asking. */
   clockOffset: async (): Promise<number> => {
     const before = Date.now()
-    const answer = await json<{ ok: boolean; now?: string }>(ask('GET', '/healthz'))
-    return answer.now ? Date.parse(answer.now) - (before + Date.now()) / 2 : 0
+    const answer = await json<Ready>(ask('GET', '/healthz'))
+    return Date.parse(answer.now) - (before + Date.now()) / 2
   },
   changes: (workshop: Id, after: number) => `${inWorkshop(workshop)}/changes?after=${after}`,
 }
