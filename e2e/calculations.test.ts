@@ -179,6 +179,25 @@ describe('the calculations', () => {
     expect(await findings(page)).toEqual([])
   })
 
+  it('a doubt takes degrees of freedom, and how it is spread between its ends', async () => {
+    const { page } = tablet
+    await page.goto(`${server.address}/calculations/doubt`)
+    await page.getByRole('group', { name: 'Load along it' }).getByLabel('Degrees of freedom').fill('4')
+    const bore = page.getByRole('group', { name: 'Bore' })
+    await bore.getByText('ends in doubt too', { exact: true }).click()
+    await bore.getByLabel('Each end ±').fill('0.02')
+    await workOut(page)
+    const example = Object(calculations.doubt?.example)
+    const { spring, load } = example.input
+    const input = {
+      ...example.input,
+      spring: { ...spring, bore: { ...spring.bore, ends: '0.02 mm' } },
+      load: { ...load, freedom: 4 },
+    }
+    expect(differences(await shownAnswers(page), await answerOf('doubt', { ...example, input }))).toEqual([])
+    expect(await findings(page)).toEqual([])
+  })
+
   it('draws doubt beside the page: how far it is can be seen, and it can be stopped', async () => {
     const { page } = tablet
     const example = calculations.drop?.example
