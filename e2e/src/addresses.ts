@@ -7,7 +7,7 @@ export const chapters = ['take-in', 'look-over', 'plan', 'work', 'prove', 'set-u
 export async function addressesOf(page: Page, address: string): Promise<[name: string, address: string][]> {
   const href = async (name: RegExp): Promise<string> =>
     (await page.getByRole('link', { name }).first().getAttribute('href')) ?? ''
-  const [working, stopped] = [await href(/U09/), await href(/U05/)]
+  const [working, finished, stopped] = [await href(/U09/), await href(/U01/), await href(/U05/)]
   const firstIn = async (place: string): Promise<string> => {
     await page.goto(`${address}/${place}`)
     const link = page.locator(`main a.row[href^="/${place}/"]`).first()
@@ -18,7 +18,14 @@ export async function addressesOf(page: Page, address: string): Promise<[name: s
   const instrument = await firstIn('instruments')
   return [
     ['bench', `${address}/`],
-    ...chapters.map((chapter): [string, string] => [chapter, `${address}${working}/${chapter}`]),
+    ...chapters.map((chapter): [string, string] => {
+      // What is proved and handed over is seen on a job that has come so far.
+      const job = chapter === 'prove' || chapter === 'hand-over' ? finished : working
+      return [chapter, `${address}${job}/${chapter}`]
+    }),
+    ['prove-to-come', `${address}${working}/prove`],
+    ['set-up-written', `${address}${finished}/set-up`],
+    ['hand-over-to-come', `${address}${working}/hand-over`],
     ['stopped', `${address}${stopped}/look-over`],
     ['take-in-a-unit', `${address}/take-in`],
     ['units', `${address}/units`],

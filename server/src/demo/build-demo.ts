@@ -13,18 +13,20 @@ import {
 } from '@legwork/trade'
 import { carryOver, type DemoPlaces } from './carry-over.ts'
 import { type Client, type DemoStation, freshId, openDemoStation } from './demo-station.ts'
+import type { DemoInstruments } from './job-of-today.ts'
 import { workToday } from './work-today.ts'
 
 const ml = 1e-6
 
-export interface DemoInstruments {
-  pump: Id
-  wrench: Id
-  cylinder: Id
-}
-
 function putInstruments(hand: DemoStation, now: Date): DemoInstruments {
-  const made = { pump: freshId(now), wrench: freshId(now), cylinder: freshId(now) }
+  const made = {
+    pump: freshId(now),
+    wrench: freshId(now),
+    cylinder: freshId(now),
+    tape: freshId(now),
+    scale: freshId(now),
+    thermometer: freshId(now),
+  }
   const pump = { kind: 'pump', hoseVolume: 5 * ml, resolution: 6894.757293168 } as const
   hand.register('instruments', { ...pump, id: made.pump, name: 'P1', note: 'checked', offset: 0 }, now)
   hand.register('instruments', { ...pump, id: freshId(now), name: 'P2', note: 'reads 4 % high', offset: 0.04 }, now)
@@ -49,13 +51,22 @@ function putInstruments(hand: DemoStation, now: Date): DemoInstruments {
     },
     now,
   )
-  hand.register('instruments', { kind: 'tape', id: freshId(now), name: 'Tape', note: null, resolution: 0.001 }, now)
+  hand.register('instruments', { kind: 'tape', id: made.tape, name: 'Tape', note: null, resolution: 0.001 }, now)
   hand.register(
     'instruments',
     { kind: 'measuring-cylinder', id: made.cylinder, name: 'Cylinder 25 ml', note: null, resolution: 0.5 * ml },
     now,
   )
-  hand.register('instruments', { kind: 'thermometer', id: freshId(now), name: 'T1', note: null, resolution: 0.5 }, now)
+  hand.register(
+    'instruments',
+    { kind: 'thermometer', id: made.thermometer, name: 'T1', note: null, resolution: 0.5 },
+    now,
+  )
+  hand.register(
+    'instruments',
+    { kind: 'scale', id: made.scale, name: 'Luggage scale', note: null, resolution: 0.1 },
+    now,
+  )
   return made
 }
 
