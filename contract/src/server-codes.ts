@@ -26,6 +26,7 @@ export const serverCodes = {
   'rider.removed': 'A change to a rider who was removed: nothing comes back.',
   'job.unknown': 'A job that is not here.',
   'job.not-stopped': 'A written notice of a job that is not stopped.',
+  'card.no-spring': 'A start card of a unit whose sheet has no air fork’s chambers.',
   'due.no-hours': 'A calendar of due dates without the hours that they rest on.',
 } as const
 

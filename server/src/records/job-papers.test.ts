@@ -145,8 +145,21 @@ describe('a whole job on paper', { timeout: 60_000 }, () => {
     for (const name of rider.name.split(/[\s-]/)) expect(all).not.toContain(name)
   })
 
+  it('the start card gives each mass its pressure, for the bike that is named', async () => {
+    const said = await textOf('start-card.pdf', '-layout')
+    const pressures = [...said.matchAll(/(\d+) kg (\d+) psi/g)].map(([, mass, psis]) => [Number(mass), Number(psis)])
+    expect(pressures.length).toBeGreaterThan(10)
+    expect(said).toContain('a head angle of 65°')
+    // A flatter fork leans further from the load: less goes along the leg, by sin 60° ÷ sin 65°, so it takes less air.
+    const flatter = await textOf('start-card.pdf?headAngle=60', '-layout')
+    const at = (text: string, mass: number) => Number(new RegExp(`${mass} kg (\\d+) psi`).exec(text)?.[1])
+    expect(at(flatter, 75)).toBeLessThan(at(said, 75))
+    expect((await paper('start-card.pdf?headAngle=20')).statusCode).toBe(422)
+    expect(said).not.toContain('Corvalho')
+  })
+
   it('every font of every paper is in it', async () => {
-    for (const name of ['hand-over.pdf', 'label.pdf']) {
+    for (const name of ['hand-over.pdf', 'label.pdf', 'start-card.pdf']) {
       const fonts = execFileSync('pdffonts', ['-'], { input: (await paper(name)).rawPayload })
         .toString()
         .trim()

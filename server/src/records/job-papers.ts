@@ -28,13 +28,14 @@ function riderKitOf(job: JobOnPaper): string | null {
   return words.length === 0 ? null : words.join(', ')
 }
 
-function cautionsOf({ state, ...job }: JobOnPaper): string[] {
-  const { sheet } = state
+/** What is said on every paper that goes along with a unit. */
+export function cautionsOf(job: JobOnPaper): string[] {
+  const { sheet } = job.state
   const holdsAir = sheet === null || sheet.springKind === 'air'
   return [
     ...(holdsAir ? [say('paper.caution.air'), say('paper.caution.pump')] : []),
     ...(sheet?.maxPressure
-      ? [say('paper.caution.maximum', { maximum: pressureIn({ state, ...job }, sheet.maxPressure.value) })]
+      ? [say('paper.caution.maximum', { maximum: pressureIn(job, sheet.maxPressure.value) })]
       : []),
     say('paper.caution.sheet'),
   ]

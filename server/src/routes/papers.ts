@@ -1,6 +1,6 @@
 /** Papers of a job: hand-over page, label, notice, and the next service for the calendar. */
 import { id } from '@legwork/contract'
-import type { Digest } from '@legwork/trade'
+import { type Digest, usualBike } from '@legwork/trade'
 import type { FastifyInstance } from 'fastify'
 import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { z } from 'zod'
@@ -9,20 +9,37 @@ import { dueCalendar } from '../papers/due-calendar.ts'
 import { renderHandOverPage } from '../papers/hand-over-page.ts'
 import { renderLabel } from '../papers/label.ts'
 import { renderNotice } from '../papers/notice.ts'
+import { renderStartCard } from '../papers/start-card.ts'
 import { type JobOnPaper, readJobOnPaper } from '../records/job-on-paper.ts'
 import { handOverPageOf, labelOf, noticeOf } from '../records/job-papers.ts'
 import { duesOf } from '../records/next-on-paper.ts'
 import { photoBytesOf } from '../records/photos.ts'
+import { type CardBike, startCardOf } from '../records/start-card-on-paper.ts'
 import type { Server } from '../server-parts.ts'
 import { streamName } from './book.ts'
 import { ofWorkshop } from './workshops.ts'
 
-type PhotoOf = (digest: Digest) => Promise<Uint8Array | null>
+/** The bike that a start card is reckoned for. */
+const cardBike = z.object({
+  headAngle: z.coerce.number().min(40).max(85).default(usualBike.headAngle),
+  frontMass: z.coerce.number().min(0).max(40).default(usualBike.frontMass),
+  sag: z.coerce.number().min(0.05).max(0.5).default(0.2),
+})
+
+interface Asked {
+  photoOf: (digest: Digest) => Promise<Uint8Array | null>
+  bike: CardBike
+}
 
 const papers: Readonly<
   Record<
     string,
-    { says: string; type: string; make: (job: JobOnPaper, photoOf: PhotoOf) => Promise<Uint8Array | string> }
+    {
+      says: string
+      type: string
+      query?: z.ZodObject
+      make: (job: JobOnPaper, asked: Asked) => Promise<Uint8Array | string>
+    }
   >
 > = {
   'hand-over.pdf': {
@@ -34,7 +51,13 @@ const papers: Readonly<
   'notice.pdf': {
     says: 'The written notice of a stopped job',
     type: 'application/pdf',
-    make: async (job, photoOf) => renderNotice(await noticeOf(job, photoOf)),
+    make: async (job, { photoOf }) => renderNotice(await noticeOf(job, photoOf)),
+  },
+  'start-card.pdf': {
+    says: 'The start card of a unit that came alone: a pressure for each mass of a rider',
+    type: 'application/pdf',
+    query: cardBike,
+    make: async (job, { bike }) => renderStartCard(startCardOf(job, bike)),
   },
   'due.ics': {
     says: 'The next service as a calendar file',
@@ -45,7 +68,7 @@ const papers: Readonly<
 
 export function papersRoutes(app: FastifyInstance, { store, clock }: Server): void {
   const routes = app.withTypeProvider<ZodTypeProvider>()
-  for (const [name, { says, type, make }] of Object.entries(papers))
+  for (const [name, { says, type, query, make }] of Object.entries(papers))
     routes.get(
       `/api/workshops/:workshop/jobs/:stream/${name}`,
       {
@@ -53,7 +76,7 @@ export function papersRoutes(app: FastifyInstance, { store, clock }: Server): vo
         schema: {
           summary: says,
           params: ofWorkshop.extend({ stream: streamName }),
-          querystring: z.object({ person: id.optional() }),
+          querystring: z.object({ person: id.optional(), ...query?.shape }),
           response: { 200: file(says, type) },
         },
       },
@@ -66,7 +89,10 @@ export function papersRoutes(app: FastifyInstance, { store, clock }: Server): vo
           origin: `http://${request.headers.host}`,
           now: clock().toISOString(),
         })
-        const made = await make(job, (digest) => photoBytesOf(store.read, workshop, digest))
+        const made = await make(job, {
+          photoOf: (digest) => photoBytesOf(store.read, workshop, digest),
+          bike: cardBike.parse(request.query),
+        })
         return reply
           .type(type)
           .header('content-disposition', `inline; filename="${job.number}-${name}"`)

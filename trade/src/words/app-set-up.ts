@@ -147,6 +147,7 @@ export const appSetUpWords = {
   'set-up.card.mass': 'Rider with kit',
   'set-up.card.load': 'Load',
   'set-up.card.pressure': 'Pressure',
+  'set-up.card.pdf': 'Start card (PDF)',
   'set-up.card.fill': 'Fill to this',
   'set-up.card.fill-name': 'Fill to this: {pressure}',
   'set-up.card.none': 'no allowed pressure',

@@ -95,7 +95,7 @@ export const paperWords = {
   'paper.title.hand-over': 'Hand-over page {job}',
   'paper.title.label': 'Label {job}',
   'paper.title.notice': 'Notice {job}',
-  'paper.title.start-card': 'Set-up card {job}',
+  'paper.title.start-card': 'Start card {job}',
   'paper.page': 'page {page} of {of}',
   'paper.goes-on': '{head}, continued',
   'paper.serial': 'serial {serial}',
@@ -136,6 +136,15 @@ export const paperWords = {
   'paper.calendar.summary': '{unit}: {service}',
   'paper.calendar.description': 'Due at {hours} or about this date, whichever comes first.',
   'paper.notice.home': 'It was not rebuilt: it stays in parts until the part is replaced.',
+  'paper.start-card': 'Where to start',
+  'paper.start-card.how':
+    'Find your mass with all you ride in, fill to the pressure beside it, ride ten minutes, then measure the sag: it settles what this card can’t know.',
+  'paper.start-card.head': 'Rider with kit, pressure to fill to',
+  'paper.start-card.none': 'no allowed pressure',
+  'paper.start-card.rests':
+    'Reckoned for a rider standing with {share} % on the front wheel (common practice), a head angle of {angle}°, {mass} of the bike on the fork, at sea level and 20 °C.',
+  'paper.start-card.set':
+    'Wanted sag {sag}, {percent} % of the stroke, with {spacers} {spacers?spacer|spacers} under the cap; the ring in the drawing stands there.',
   'paper.notice.title': 'Stopped: do not ride this unit',
   'paper.notice.by': 'looked at by {name}',
   'paper.notice.no-rider': 'No rider named',

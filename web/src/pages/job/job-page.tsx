@@ -56,8 +56,10 @@ function useView(stream: Stream): JobView | null {
       people: registers.people,
       instruments: registers.instruments,
       hands: person,
-      paperHref: (paper: string) =>
-        `/api/workshops/${station.workshop}/jobs/${encodeURIComponent(stream)}/${paper}?person=${person.id}`,
+      paperHref: (paper: string, asked: Readonly<Record<string, number>> = {}) => {
+        const query = [`person=${person.id}`, ...Object.entries(asked).map(([name, value]) => `${name}=${value}`)]
+        return `/api/workshops/${station.workshop}/jobs/${encodeURIComponent(stream)}/${paper}?${query.join('&')}`
+      },
       writeSheet: (sheet: Sheet) => writeRegister('sheets', sheet),
     }
   }, [job, registers, person, writeRegister, station, stream, home])

@@ -42,7 +42,10 @@ export interface JobView {
   /** Whether every line of it is in the shop’s book: only then has the server papers of it. */
   sent: boolean
   /** The server's address of a paper of this job. */
-  paperHref(paper: 'hand-over.pdf' | 'label.pdf' | 'notice.pdf' | 'due.ics'): string
+  paperHref(
+    paper: 'hand-over.pdf' | 'label.pdf' | 'notice.pdf' | 'start-card.pdf' | 'due.ics',
+    asked?: Readonly<Record<string, number>>,
+  ): string
   /** Null where the text was removed or is not here yet. */
   text(digest: Digest): string | null
   /** Writes an entry, its texts beside it; a refusal comes back and nothing is written. */

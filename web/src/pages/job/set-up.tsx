@@ -1,9 +1,8 @@
 /** Set up: the pressure to start from and where it comes from, what the pump will show, and then measured sag. */
 import { standardAir } from '@legwork/engine'
-import { say } from '@legwork/trade'
+import { middleShare, postureOf, say } from '@legwork/trade'
 import { useMemo, useState } from 'react'
 import { useJobView } from './job-view.tsx'
-import { middleShare, postureOf } from './posture.ts'
 import { MeasuredSag } from './set-up-measured.tsx'
 import { Setting } from './set-up-setting.tsx'
 import { Start } from './set-up-start.tsx'

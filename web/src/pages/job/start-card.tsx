@@ -1,24 +1,19 @@
 /** The unit came alone: no rider to work it out for, so a pressure for each mass. */
 import { standardAir } from '@legwork/engine'
-import { type Sheet, say, targetSag } from '@legwork/trade'
+import { type CardRow, cardRows, middleShare, type Sheet, say, targetSag, usualBike } from '@legwork/trade'
 import { useMemo, useState } from 'react'
 import { QuantityInput } from '../../figures/quantity-input.tsx'
 import { QuantityText } from '../../figures/quantity-text.tsx'
 import { WorkedOut } from '../../figures/workings.tsx'
-import { Button } from '../../ui/button.tsx'
+import { Button, LinkButton } from '../../ui/button.tsx'
 import { SideHead } from '../../ui/ledger.tsx'
 import { ByWhom } from './by-whom.tsx'
 import { useJobView, useWriting } from './job-view.tsx'
-import { middleShare } from './posture.ts'
 import { useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
 import { loadWorkings, pressureWorkings } from './set-up-workings.tsx'
-import { type CardRow, cardRows } from './start-card-rows.ts'
 import { type StartInputs, startPressure } from './start-pressure.ts'
 import { bench } from './what-if.ts'
-
-/** A trail bike's, where nobody measured it (common practice, no source). */
-const usual = { headAngle: 65, frontMass: 5 }
 
 interface CardLineProps {
   row: CardRow
@@ -67,12 +62,12 @@ function CardLine({ row, base, onFill }: CardLineProps) {
 }
 
 export function StartCard({ sheet }: { sheet: Sheet }) {
-  const { state } = useJobView()
+  const { state, sent, paperHref } = useJobView()
   const { write, refusal } = useWriting()
   const text = useShownText()
   const wanted = targetSag(sheet)
-  const [headAngle, setHeadAngle] = useState<number | null>(usual.headAngle)
-  const [frontMass, setFrontMass] = useState<number | null>(usual.frontMass)
+  const [headAngle, setHeadAngle] = useState<number | null>(usualBike.headAngle)
+  const [frontMass, setFrontMass] = useState<number | null>(usualBike.frontMass)
   const [sag, setSag] = useState<number | null>(0.2)
   const frontShare = middleShare('standing')
   const base: Omit<StartInputs, 'riderMass'> = useMemo(
@@ -80,8 +75,8 @@ export function StartCard({ sheet }: { sheet: Sheet }) {
       sheet,
       spacers: sheet.spacers?.value ?? 0,
       frontShare,
-      frontMass: frontMass ?? usual.frontMass,
-      headAngle: headAngle ?? usual.headAngle,
+      frontMass: frontMass ?? usualBike.frontMass,
+      headAngle: headAngle ?? usualBike.headAngle,
       sag: sag ?? 0.2,
       ambient: standardAir(0).ambient,
     }),
@@ -151,6 +146,19 @@ export function StartCard({ sheet }: { sheet: Sheet }) {
           ))}
         </tbody>
       </table>
+      {sent ? (
+        <div className="acts">
+          <LinkButton
+            kind="second"
+            size="row"
+            href={paperHref('start-card.pdf', { headAngle: base.headAngle, frontMass: base.frontMass, sag: base.sag })}
+          >
+            {say('set-up.card.pdf')}
+          </LinkButton>
+        </div>
+      ) : (
+        <p className="book">{say('hand.papers.offline')}</p>
+      )}
       <Refused refusal={refusal} />
       {state.setUp && (
         <p className="written">

@@ -1,12 +1,11 @@
 /** Whose it is: a known rider, a new one, or none because the unit came alone; mass with kit, posture, hours. */
-import { type Rider, say } from '@legwork/trade'
+import { postures, type Rider, say, usualShare } from '@legwork/trade'
 import { useState } from 'react'
 import { QuantityInput } from '../../figures/quantity-input.tsx'
 import { useRegisters } from '../../offline/hooks.tsx'
 import { Choice } from '../../ui/choice.tsx'
 import { TextField } from '../../ui/field.tsx'
 import { Row, SideHead } from '../../ui/ledger.tsx'
-import { postures, usualShare } from '../job/posture.ts'
 import { blankRider, type RiderDraft, riderDraftOf } from './take-in-draft.ts'
 
 const most = 6

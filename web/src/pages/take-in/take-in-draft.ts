@@ -1,6 +1,17 @@
 /** What is filled in while a unit is taken in; nothing of it is written before the job is opened. */
-import type { Bike, Body, DamperKind, FootFixing, Id, Leg, Rider, Unit, UnitKind } from '@legwork/trade'
-import { type Posture, postureOf } from '../job/posture.ts'
+import {
+  type Bike,
+  type Body,
+  type DamperKind,
+  type FootFixing,
+  type Id,
+  type Leg,
+  type Posture,
+  postureOf,
+  type Rider,
+  type Unit,
+  type UnitKind,
+} from '@legwork/trade'
 
 export const unitKinds: readonly UnitKind[] = ['fork-air', 'fork-coil', 'shock-air', 'shock-coil']
 export const fixings: readonly FootFixing[] = ['nut-on-shaft', 'bolt-behind-knob', 'hollow-bolt', 'captive-bolt']

@@ -1,8 +1,9 @@
 import { forkLoad, sag } from '@legwork/engine'
-import { demoSheet, demoUnits } from '@legwork/trade'
 import { expect, it } from 'vitest'
+import { demoSheet } from '../demo/sheets.ts'
+import { demoUnits } from '../demo/units.ts'
+import { springOf } from '../sheets/spring-of.ts'
 import { cardRows } from './start-card-rows.ts'
-import { airSpringOf } from './start-pressure.ts'
 
 const unit = demoUnits.find((one) => one.key === 'U01')
 if (!unit) throw new Error('the demo has no U01')
@@ -25,7 +26,7 @@ it('every row’s pressure gives the wanted sag under its own rider', () => {
   )
   for (const { riderMass, pressure } of rows) {
     const { load } = forkLoad({ riderMass, frontShare: 0.415, bikeFrontMass: 5, headAngle: 65 })
-    expect(sag(airSpringOf(sheet, 1), { pressure: pressure ?? 0, load }).fraction).toBeCloseTo(0.2, 9)
+    expect(sag(springOf(sheet, { spacers: 1 }), { pressure: pressure ?? 0, load }).fraction).toBeCloseTo(0.2, 9)
   }
 })
 
