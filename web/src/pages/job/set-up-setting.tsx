@@ -28,6 +28,8 @@ export function Setting({ inputs, spacers, taken }: SettingProps) {
   const { write, refusal } = useWriting()
   const text = useShownText()
   const pumps = pumpsOf(instruments)
+  const coil = sheet?.springKind === 'coil'
+  const shock = sheet?.kind.startsWith('shock') ?? false
   const { setting } = state
   const [pressure, setPressure] = useState<number | null>(taken ?? setting?.pressure ?? state.setUp?.pressure ?? null)
   const start = useStartClicks(inputs, pressure)
@@ -44,18 +46,25 @@ export function Setting({ inputs, spacers, taken }: SettingProps) {
         className="setting-form"
         onSubmit={(event) => {
           event.preventDefault()
-          if (pressure === null) return
+          if (!coil && pressure === null) return
           void write('setting-written', {
-            pressure,
+            pressure: coil ? 0 : (pressure ?? 0),
             temperature: bench,
-            pump,
+            pump: coil ? null : pump,
             spacers,
             clicks: { rebound, compression },
           })
         }}
       >
-        <ReadingField label={say('set-up.setting.pressure')} measure="Pa" value={pressure} onChange={setPressure} />
-        {pumps.length > 1 && (
+        {!coil && (
+          <ReadingField
+            label={say(shock ? 'set-up.setting.pressure-shock' : 'set-up.setting.pressure')}
+            measure="Pa"
+            value={pressure}
+            onChange={setPressure}
+          />
+        )}
+        {!coil && pumps.length > 1 && (
           <Choice
             label={say('set-up.setting.pump')}
             options={pumps.map((one) => ({ value: one.id, label: <span translate="no">{one.name}</span> }))}
@@ -87,10 +96,12 @@ export function Setting({ inputs, spacers, taken }: SettingProps) {
       <Refused refusal={refusal} />
       {setting && (
         <p>
-          {say('set-up.setting.done', {
-            pressure: text(setting.pressure, 'Pa'),
-            temperature: text(setting.temperature, 'K'),
-          })}{' '}
+          {coil
+            ? say('set-up.setting.done-coil')
+            : say('set-up.setting.done', {
+                pressure: text(setting.pressure, 'Pa'),
+                temperature: text(setting.temperature, 'K'),
+              })}{' '}
           <ByWhom made={setting} />{' '}
           <LinkButton kind="main" arrow="forward" href={chapterHref(stream, 'hand-over')}>
             {say('set-up.to-hand-over')}

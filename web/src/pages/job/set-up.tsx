@@ -4,6 +4,7 @@ import { middleShare, postureOf, say } from '@legwork/trade'
 import { useMemo, useState } from 'react'
 import { useJobView } from './job-view.tsx'
 import { MeasuredSag } from './set-up-measured.tsx'
+import { SetUpOther } from './set-up-other.tsx'
 import { Setting } from './set-up-setting.tsx'
 import { Start } from './set-up-start.tsx'
 import { missingForSpring } from './sheet-fields.ts'
@@ -50,6 +51,11 @@ function Missing({ missing }: { missing: readonly string[] }) {
 }
 
 export function SetUp() {
+  const { sheet } = useJobView()
+  return sheet && sheet.kind !== 'fork-air' ? <SetUpOther sheet={sheet} /> : <SetUpAirFork />
+}
+
+function SetUpAirFork() {
   const { state, sheet, rider } = useJobView()
   const [sag, setSag] = useState(state.setUp?.sag ?? 0.2)
   const [spacers, setSpacers] = useState(state.setUp?.spacers ?? sheet?.spacers?.value ?? 0)
