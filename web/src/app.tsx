@@ -34,7 +34,7 @@ const InstrumentPage = lazy(() => instruments().then((part) => ({ default: part.
 const NewInstrumentPage = lazy(() => instruments().then((part) => ({ default: part.NewInstrumentPage })))
 const RidersPage = lazy(() => riders().then((part) => ({ default: part.RidersPage })))
 const RiderPage = lazy(() => riders().then((part) => ({ default: part.RiderPage })))
-const SearchPage = lazy(() => import('./pages/search.tsx').then((part) => ({ default: part.SearchPage })))
+const SearchPage = lazy(() => import('./pages/search/search-page.tsx').then((part) => ({ default: part.SearchPage })))
 const HandsPage = lazy(() => import('./pages/hands.tsx').then((part) => ({ default: part.HandsPage })))
 const StationPage = lazy(() => import('./pages/station-page.tsx').then((part) => ({ default: part.StationPage })))
 

@@ -9,12 +9,12 @@ import type {
   WorkshopLine,
 } from '@legwork/contract'
 import type { Digest, Id, RegisterName, Registers, Stream } from '@legwork/trade'
+import { wordsOf } from '@legwork/trade/words/found-by.ts'
 import type { Reader } from '../store/store.ts'
 import type { Tables } from '../store/tables.ts'
 import { readStream } from './job-book.ts'
 import { digestsIn as digestsInBody, goneAt } from './removed-rider.ts'
 import { entryOf } from './rows.ts'
-import { wordsOf } from './search-words.ts'
 import { Trouble } from './trouble.ts'
 
 export function workshopLine(row: Tables['workshop']): WorkshopLine {

@@ -1,13 +1,7 @@
-/** Words by which a thing is found: small letters, no accents, one row a word. */
-
+/** Words by which a thing is found, one row a word. */
+import { wordsOf } from '@legwork/trade/words/found-by.ts'
 import type { Writer } from '../store/store.ts'
 import type { Tables } from '../store/tables.ts'
-
-/** A text's words as they are kept and looked for. */
-export function wordsOf(text: string): string[] {
-  const plain = text.normalize('NFKD').replace(/\p{M}/gu, '').replaceAll('ı', 'i').toLowerCase()
-  return [...new Set(plain.split(/[^\p{L}\p{N}]+/u).filter((word) => word !== ''))]
-}
 
 export async function putWords(
   write: Writer,

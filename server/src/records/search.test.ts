@@ -1,10 +1,10 @@
 import { mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { wordsOf } from '@legwork/trade/words/found-by.ts'
 import { expect, it } from 'vitest'
 import { buildApp } from '../app.ts'
 import { openSqlite } from '../store/sqlite/open-sqlite.ts'
-import { wordsOf } from './search-words.ts'
 
 it('takes a text into words without accents and capitals', () => {
   expect(wordsOf('Emre Yaldızanlı, ÅSE 35 mm')).toEqual(['emre', 'yaldizanli', 'ase', '35', 'mm'])

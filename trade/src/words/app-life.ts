@@ -27,4 +27,14 @@ export const appLifeWords = {
   'rider.changes': 'Asked anew, and changed, at each taking in.',
   'rider.no-units': 'No unit of this rider is here.',
   'rider.not-here': 'This rider is not on this station.',
+  'rider.removed': 'This rider was taken out of the book on {day}.',
+  'rider.erase.title': 'Taking the rider out',
+  'rider.erase.note':
+    'Name, contact, and every text and photo of their jobs go, here and on every tablet. What was measured and done stays, without a name.',
+  'rider.erase': 'Take this rider out',
+  'rider.erase.ask': 'Take {name} out of the book?',
+  'rider.erase.cannot-be-undone': 'It cannot be undone. Save the papers first that the rider still wants.',
+  'rider.erase.yes': 'Take out for good',
+  'rider.erase.no-network':
+    'Not taken out: the server does not answer. Nothing was removed; try again with the network.',
 } as const satisfies Record<string, string>

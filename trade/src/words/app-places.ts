@@ -87,8 +87,14 @@ export const appPlaceWords = {
   'sheet.not-here': 'This sheet is not on this station.',
 
   'search.words': 'Unit, rider, label or job',
+  'search.hint':
+    'Beginnings of words in any order: U07, a name, coil 150, J12, what the rider said. Ctrl and K opens this.',
+  'search.found': '{n} found',
   'search.none': 'Nothing begins with these words.',
-  'search.offline': 'Searching needs the network. Units and Riders are here without it.',
+  'search.offline': 'No network: this is what the tablet itself knows.',
+  'search.units': 'Units',
+  'search.riders': 'Riders',
+  'search.jobs': 'Jobs',
 
   'hands.title': 'Whose hands are on?',
   'hands.measures': 'Measures of {name}',

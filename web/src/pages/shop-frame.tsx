@@ -25,7 +25,7 @@ function usePlaces(here: Place): EdgePlace[] {
   return [
     place('bench', '/', say('place.today')),
     place('units', '/units', count(units.length)),
-    ...(home ? [] : [place('riders', '/riders', count(riders.length))]),
+    ...(home ? [] : [place('riders', '/riders', count(riders.filter(({ removedOn }) => !removedOn).length))]),
     place('sheets', '/sheets', count(new Set(sheets.map(({ id }) => id)).size)),
     place('calculations', '/calculations', null),
   ]

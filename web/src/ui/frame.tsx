@@ -1,5 +1,5 @@
 import { type ReactNode, useEffect, useId, useRef } from 'react'
-import { Link } from 'wouter'
+import { Link, useLocation } from 'wouter'
 import { Logo } from '../marks/logo.tsx'
 import { type EdgePlace, ThumbEdge } from './thumb-edge.tsx'
 import './frame.css'
@@ -79,6 +79,7 @@ export interface FrameProps {
 /** A page: title block above, thumb edge at the right, actions on the bottom line. */
 export function Frame({ block, edge, title, children, actions, className }: FrameProps) {
   const main = useRef<HTMLElement>(null)
+  const [, turnTo] = useLocation()
   const id = useId()
   useEffect(() => {
     document.title = title
@@ -86,6 +87,16 @@ export function Frame({ block, edge, title, children, actions, className }: Fram
     // Another page begins at its top.
     main.current?.firstElementChild?.scrollTo(0, 0)
   }, [title])
+  useEffect(() => {
+    // Search from anywhere: with a held key, so that no letter typed by the way opens it (WCAG 2.2, 2.1.4).
+    const search = (event: KeyboardEvent) => {
+      if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'k') return
+      event.preventDefault()
+      turnTo('/search')
+    }
+    window.addEventListener('keydown', search)
+    return () => window.removeEventListener('keydown', search)
+  }, [turnTo])
   return (
     <div className={['frame', edge.of, className].filter(Boolean).join(' ')}>
       <TitleBlock {...block} />

@@ -1,5 +1,6 @@
 import { type Bike, type Rider, say } from '@legwork/trade'
 import type { ReactNode } from 'react'
+import { dayAndYear } from '../../figures/moment.ts'
 import { QuantityText } from '../../figures/quantity-text.tsx'
 import { SourceMark } from '../../marks/source-mark.tsx'
 import { useJobs, useRegisters } from '../../offline/hooks.tsx'
@@ -7,6 +8,7 @@ import { SideHead, ValueRow } from '../../ui/ledger.tsx'
 import { postureText } from '../job/posture.ts'
 import { ShopFrame } from '../shop-frame.tsx'
 import { UnitRow } from '../units/units-page.tsx'
+import { EraseRider } from './erase-rider.tsx'
 
 /** What the rider said of themselves: the mark says that nobody measured it. */
 function Said({ name, children }: { name: ReactNode; children: ReactNode }) {
@@ -101,6 +103,7 @@ function RiderBook({ rider }: { rider: Rider }) {
           <UnitRow key={unit.id} unit={unit} sheet={sheets.find(({ id }) => id === unit.sheet)} jobs={jobs} />
         ))}
       </SideHead>
+      <EraseRider rider={rider} />
     </>
   )
 }
@@ -109,7 +112,9 @@ export function RiderPage({ id }: { id: string }) {
   const rider = useRegisters().riders.find((one) => one.id === id)
   return (
     <ShopFrame place="riders" title={rider?.name ?? say('place.riders')}>
-      {rider ? <RiderBook rider={rider} /> : <p className="empty">{say('rider.not-here')}</p>}
+      {rider && !rider.removedOn && <RiderBook rider={rider} />}
+      {rider?.removedOn && <p className="empty">{say('rider.removed', { day: dayAndYear(rider.removedOn) })}</p>}
+      {!rider && <p className="empty">{say('rider.not-here')}</p>}
     </ShopFrame>
   )
 }

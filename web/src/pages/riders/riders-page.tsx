@@ -8,7 +8,8 @@ import { ShopFrame } from '../shop-frame.tsx'
 import './riders.css'
 
 export function RidersPage() {
-  const { riders, units } = useRegisters()
+  const { riders: all, units } = useRegisters()
+  const riders = all.filter(({ removedOn }) => !removedOn)
   return (
     <ShopFrame
       place="riders"
