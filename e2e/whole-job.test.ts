@@ -87,6 +87,8 @@ describe('one whole job', () => {
     expect(torque?.text).toMatch(/5\.5\s*N·m/)
     expect(torque?.text).toMatch(new RegExp(`${expected.wrench.toFixed(1).replace('.', '\\.')}\\s*N·m`))
 
+    expect(steps.find(({ title }) => title.startsWith('Oil in'))?.after).toContain('batch 7')
+
     await proveLength(hand, '165')
     await writeSetting(hand, ['27', '33'])
     const shows = Math.round(expected.reading)

@@ -92,6 +92,7 @@ export const entryBodies: { [K in EntryKind]: z.ZodType<EntryBodies[K]> } = {
       answer: z.enum(['yes', 'no', 'partly']),
       declined: z.array(z.string()),
       answeredBy: z.enum(['rider', 'workshop']),
+      price: finite.min(0).optional(),
     })
     .refine((body) => body.services.length > 0 || body.answer === 'no', {
       path: ['services'],
@@ -114,6 +115,7 @@ export const entryBodies: { [K in EntryKind]: z.ZodType<EntryBodies[K]> } = {
     reading: reading.nullable(),
     wrenchSet: finite.min(0).max(500).nullable(),
     saidSo: z.array(gate),
+    used: digest.nullable().exactOptional(),
   }),
   'sag-measured': z.strictObject({
     fromAbove: finite.min(0).max(0.5),

@@ -70,12 +70,14 @@ const readings: readonly [RegExp, string][] = [
   [/^Filled, left/, '10 ml'],
   [/^Filled, right/, '10 ml'],
   [/^Measured travel/, '150 mm'],
+  [/^Oil: name/, 'Bench oil, 46 mm²/s, batch 7'],
 ]
 
 export interface StepSeen {
   title: string
-  /** Everything that stands on the step's page. */
+  /** Everything that stands on the step's page, before and after its ticks. */
   text: string
+  after: string
 }
 
 /** Ticks the step that is open: reads what is asked, says what must be said, ticks each leg. */
@@ -96,7 +98,7 @@ async function tickStep({ page, press, write }: Hand, gauge: string): Promise<St
     await press(open.first())
     await page.waitForTimeout(60)
   }
-  return { title, text }
+  return { title, text, after: await main.innerText() }
 }
 
 /** Works from the step in hand to the last; gives what was seen on each step's page. */

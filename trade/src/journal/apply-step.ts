@@ -124,7 +124,7 @@ function reopen(progress: Progress, from: number, before: Facts): void {
 
 /** A tick takes effect. */
 export function applyStep(progress: Progress, entry: Extract<AnyEntry, { kind: 'step-done' }>): void {
-  const { step: id, leg, reading, wrenchSet, saidSo } = entry.body
+  const { step: id, leg, reading, wrenchSet, saidSo, used = null } = entry.body
   const index = progress.steps.findIndex((one) => one.step === id)
   const planned = progress.steps[index]
   if (!isStepId(id)) return
@@ -149,7 +149,7 @@ export function applyStep(progress: Progress, entry: Extract<AnyEntry, { kind: '
   }
   // What was done counts, also where no plan that stands has it: late truth, or a person's ruling.
   if (!planned) return
-  planned.done = { ...planned.done, [leg ?? 'once']: { ...madeBy(entry), reading, wrenchSet, saidSo } }
+  planned.done = { ...planned.done, [leg ?? 'once']: { ...madeBy(entry), reading, wrenchSet, saidSo, used } }
   planned.carriedOver = entry.standing.mode === 'carried-over'
   reopen(progress, index, before)
 }

@@ -114,6 +114,8 @@ export interface EntryBodies {
     answer: 'yes' | 'no' | 'partly'
     declined: string[]
     answeredBy: 'rider' | 'workshop'
+    /** In the shop's money, as it was told; not with entries older than this field. */
+    price?: number | undefined
   }
   'set-up-worked-out': {
     /** Gauge in the chamber at full length [Pa]. */
@@ -128,7 +130,15 @@ export interface EntryBodies {
     load: number
     spacers: number
   }
-  'step-done': { step: string; leg: Leg | null; reading: Reading | null; wrenchSet: number | null; saidSo: GateId[] }
+  'step-done': {
+    step: string
+    leg: Leg | null
+    reading: Reading | null
+    wrenchSet: number | null
+    saidSo: GateId[]
+    /** Which oil, seals or spacers, by name and batch, in the words of who ticks. */
+    used?: Digest | null
+  }
   'sag-measured': { fromAbove: number; fromBelow: number; instrument: Id | null }
   /** Where the rider says it will be ridden: altitude off a map [m], temperature [K]. */
   'trail-said': { altitude: number; temperature: number }

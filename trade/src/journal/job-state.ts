@@ -71,6 +71,7 @@ export interface StepDone extends Made {
   reading: Reading | null
   wrenchSet: number | null
   saidSo: readonly GateId[]
+  used: Digest | null
 }
 
 export interface StepState extends PlannedStep {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { sayMessage } from '../words/words.ts'
-import { psi, reading, sheetOfDemo, WrittenJob, waitFor } from './written-job.ts'
+import { psi, reading, sheetOfDemo, text, WrittenJob, waitFor } from './written-job.ts'
 
 describe('a whole job on the lower legs of an air fork', () => {
   it('goes through its seven chapters, and every next act is the one that is then done', () => {
@@ -35,6 +35,15 @@ describe('a whole job on the lower legs of an air fork', () => {
     expect(Object.values(state.chapters).map((chapter) => chapter.state)).toEqual(Array(7).fill('done'))
     expect(state.contested).toEqual([])
     expect(state.minutesDone).toBe(60) // the demo job J02 is quoted at 60 min
+  })
+
+  it('keeps which oil went in, in the words of who ticked; a tick of before that field has none', () => {
+    const job = new WrittenJob().ready().workUntil('oil-in')
+    job.put('step-done', { ...job.tickBody('oil-in', 'left'), used: text })
+    job.put('step-done', job.tickBody('oil-in', 'right'))
+    const done = job.state.steps.find(({ step }) => step === 'oil-in')?.done
+    expect([done?.left?.used, done?.right?.used]).toEqual([text, null])
+    expect(job.state.texts.has(text)).toBe(true)
   })
 
   it('says at the first foot why no air may go in yet, and which leg is first', () => {

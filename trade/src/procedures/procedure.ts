@@ -2,6 +2,7 @@
 import type { FactValue, LegFact, UnitFact } from '../gates/facts.ts'
 import type { RestKind } from '../rests/rest-kinds.ts'
 import type { FootFixing } from '../sheets/sheet.ts'
+import type { Supply } from './supplies.ts'
 
 /** What a hand does in a step, in the words of the ordering rules: gates guard acts, not single steps. */
 export type Act =
@@ -77,8 +78,10 @@ export interface ProcedureStep {
   /** Facts that no longer hold afterwards. */
   spoils?: FactChanges
   tools: readonly string[]
-  consumables: readonly string[]
+  consumables: readonly Supply[]
   figure: FigureKind
+  /** What may be written down of what was used or found: its kind, batch or lot. */
+  used?: 'oil' | 'seals' | 'air-kit' | 'spacers-found' | 'spacers-put'
   /** What is written down with the tick. */
   records: 'reading' | 'wrench' | null
   /** Where its reading is more than this [m], or there is none, it makes nothing and stays open. */

@@ -1,7 +1,17 @@
 /** Hand over: what goes back on, what it leaves with, papers, and who received it. */
-import { dueFrom, intervals, isServiceId, type PutBackItem, say, sayMessage } from '@legwork/trade'
+import {
+  dueFrom,
+  intervals,
+  isServiceId,
+  type PutBackItem,
+  type Sheet,
+  type SourcedNumber,
+  say,
+  sayMessage,
+} from '@legwork/trade'
 import { useState } from 'react'
 import { dayAndYear } from '../../figures/moment.ts'
+import { SourceMark } from '../../marks/source-mark.tsx'
 import { useNow } from '../../offline/hooks.tsx'
 import { Button, LinkButton } from '../../ui/button.tsx'
 import { TextField } from '../../ui/field.tsx'
@@ -14,10 +24,34 @@ import { Refused } from './refused.tsx'
 
 const putBackItems: readonly PutBackItem[] = ['wheel', 'axle', 'caliper', 'cables', 'brake-holds', 'wheel-free']
 
+/** What is torqued to by the sheet as it goes back. */
+function torqueOf(sheet: Sheet | null, item: PutBackItem): SourcedNumber | null {
+  return item === 'axle' || item === 'caliper' ? (sheet?.torques?.[item] ?? null) : null
+}
+
+function PutBackHow({ item }: { item: PutBackItem }) {
+  const { state } = useJobView()
+  const shown = useShownText()
+  if (item === 'brake-holds') return say('hand.brake-dry')
+  if (item !== 'axle' && item !== 'caliper') return null
+  const torque = torqueOf(state.sheet, item)
+  if (!torque) return say('hand.torque.silent')
+  return (
+    <>
+      <SourceMark kind={torque.source.kind} /> {say('hand.torque', { torque: shown(torque.value, 'N·m') })}
+    </>
+  )
+}
+
 function PutBack() {
   const { state } = useJobView()
   const { write, refusal } = useWriting()
   const off = state.steps.some((one) => one.step === 'outside-off')
+  const putBack = (item: PutBackItem) => {
+    const torque = torqueOf(state.sheet, item)
+    const reading = torque && ({ value: torque.value, measure: 'N·m', instrument: null, how: null } as const)
+    return write('put-back', { item, reading })
+  }
   return (
     <SideHead place="above" title={say('hand.put-back')} note={say('hand.put-back.note')}>
       {off ? (
@@ -27,9 +61,9 @@ function PutBack() {
             <TickBox
               key={item}
               label={say(`put-back.${item}`)}
-              detail={done ? <ByWhom made={done} /> : null}
+              detail={done ? <ByWhom made={done} /> : <PutBackHow item={item} />}
               ticked={Boolean(done)}
-              {...(done ? {} : { onTick: () => void write('put-back', { item, reading: null }) })}
+              {...(done ? {} : { onTick: () => void putBack(item) })}
             />
           )
         })

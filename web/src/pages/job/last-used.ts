@@ -28,3 +28,16 @@ export function useLastUsed(
   }
   return [picked, pick]
 }
+
+/** The words for what was used, begun with those of last time: the same bottle stands there for weeks. */
+export function useUsedText(
+  what: string | null,
+): readonly [text: string, change: (text: string) => void, remember: () => void] {
+  // What was found in a unit is that unit's own.
+  const key = what === null || what === 'spacers-found' || what === 'spacers-put' ? null : `legwork.used.${what}`
+  const [text, setText] = useState(() => (key ? (localStorage.getItem(key) ?? '') : ''))
+  const remember = (): void => {
+    if (key) localStorage.setItem(key, text.trim())
+  }
+  return [text, setText, remember]
+}

@@ -18,9 +18,11 @@ export type Place = Leg | 'once'
 export interface TickDraft {
   readings: Partial<Record<Place, number | null>>
   said: ReadonlySet<string>
+  /** Beside the step's own reading, by what the book calls it. */
+  also: Partial<Record<string, number | null>>
 }
 
-export const noDraft: TickDraft = { readings: {}, said: new Set() }
+export const noDraft: TickDraft = { readings: {}, said: new Set(), also: {} }
 export const placesOf = (step: StepState): readonly Place[] => step.legs ?? ['once']
 export const statementKey = (gate: GateId, place: Place): string => `${gate} ${place}`
 

@@ -15,6 +15,7 @@ import { TickBox } from '../../ui/tick-box.tsx'
 import { ByWhom } from './by-whom.tsx'
 import { useJobView } from './job-view.tsx'
 import { ReadingField, Shown, useShownText } from './readings.tsx'
+import { StepExtraFields, StepExtrasWritten } from './step-extra-fields.tsx'
 import { askedReading, torques } from './step-figure.ts'
 import { isLeg, missingFor, type Place, placesOf, statementKey, statementsAt, type TickDraft } from './ticking.ts'
 
@@ -93,6 +94,7 @@ function useJudge(step: StepState, place: Place): ((value: number) => string | n
 }
 
 function DonePlace({ step, place }: { step: StepState; place: Place }) {
+  const { text } = useJobView()
   const done = step.done[place]
   if (!done) return null
   return (
@@ -107,7 +109,13 @@ function DonePlace({ step, place }: { step: StepState; place: Place }) {
           size="row"
         />
       )}
+      {done.used && (
+        <p className="book" translate="no">
+          {text(done.used) ?? say('book.text-gone')}
+        </p>
+      )}
       {done.reading && isLeg(place) && isDrain(step) && <Drained leg={place} volume={done.reading.value} />}
+      <StepExtrasWritten step={step} place={place} />
     </div>
   )
 }
@@ -120,16 +128,19 @@ function OpenPlace(props: PlaceProps) {
   const label = asked ? sayMessage({ ...asked.label, params: { leg: isLeg(place) ? say(`leg.${place}`) : '' } }) : ''
   return (
     <div className="place">
-      {asked && (
-        <ReadingField
-          label={label}
-          measure={asked.measure}
-          fine={asked.fine ?? false}
-          value={draft.readings[place] ?? null}
-          {...(judge ? { judge } : {})}
-          onChange={(value) => setDraft({ ...draft, readings: { ...draft.readings, [place]: value } })}
-        />
-      )}
+      <div className="place-readings">
+        {asked && (
+          <ReadingField
+            label={label}
+            measure={asked.measure}
+            fine={asked.fine ?? false}
+            value={draft.readings[place] ?? null}
+            {...(judge ? { judge } : {})}
+            onChange={(value) => setDraft({ ...draft, readings: { ...draft.readings, [place]: value } })}
+          />
+        )}
+        {place === placesOf(step)[0] && <StepExtraFields step={step} draft={draft} setDraft={setDraft} />}
+      </div>
       <Statements step={step} place={place} draft={draft} setDraft={setDraft} />
       <TickBox
         label={placeName(place)}

@@ -11,6 +11,7 @@ import { MaximumOnUnit } from './maximum-on-unit.tsx'
 import { ReadWithPick, useReadWith } from './read-with.tsx'
 import { Refused } from './refused.tsx'
 import { StepDrawing } from './step-drawing.tsx'
+import { extrasOf } from './step-extras.ts'
 import { askedReading, type FigureTools, figureOf, instrumentsFor } from './step-figure.ts'
 import { StepSection } from './step-section.tsx'
 import { missingFor, noDraft, openPlace, type Place, type TickDraft, tickBody } from './ticking.ts'
@@ -65,7 +66,14 @@ function Step({ index, setIndex }: { index: number; setIndex: (index: number) =>
     const instrument =
       figure.kind === 'torque' ? figure.wrench.id : figure.kind === 'air' ? (tools.pump?.id ?? null) : readWith.picked
     const used = what && usedText.trim() !== '' ? await keepText(usedText.trim()) : null
-    if (await write('step-done', tickBody(step, place, draft, { wrenchSet: set, instrument, used }))) rememberUsedText()
+    if (!(await write('step-done', tickBody(step, place, draft, { wrenchSet: set, instrument, used })))) return
+    rememberUsedText()
+    for (const { what: named, measure } of extrasOf(step)) {
+      const value = draft.also[named] ?? null
+      const reading = value === null ? null : { value, measure, instrument: null, how: null }
+      if (reading) await write('measured', { what: named, leg: null, phase: 'during', reading })
+    }
+    setDraft({ ...draft, also: {} })
   }
   const place = step ? openPlace(step) : null
   useFootSwitch(
