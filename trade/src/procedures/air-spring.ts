@@ -1,5 +1,6 @@
 /** The steps of an air-spring reseal, done while the lower legs are off. Minutes are common practice, no source. */
 import type { ProcedureStep } from './procedure.ts'
+import { supplies } from './supplies.ts'
 
 export const airSpringSteps = {
   'cap-off': {
@@ -20,7 +21,7 @@ export const airSpringSteps = {
     needs: { cap: ['open'] },
     makes: { spacersNoted: 'yes' },
     tools: [],
-    consumables: ['cloth'],
+    consumables: [supplies.cloth],
     figure: 'spacers',
     records: 'reading',
     minutes: 1,
@@ -31,7 +32,7 @@ export const airSpringSteps = {
     needs: { lowers: ['off'], circlip: ['in'] },
     makes: { circlip: 'out' },
     tools: ['circlip pliers, straight', 'eye protection'],
-    consumables: ['folded cloth'],
+    consumables: [supplies.foldedCloth],
     figure: 'none',
     records: null,
     minutes: 2,
@@ -65,7 +66,7 @@ export const airSpringSteps = {
     needs: { airShaft: ['out'], cap: ['open'] },
     makes: { airSeals: 'new' },
     tools: ['plastic pick'],
-    consumables: ['air-shaft seal kit'],
+    consumables: [supplies.airSealKit],
     figure: 'none',
     records: null,
     minutes: 6,
@@ -76,7 +77,7 @@ export const airSpringSteps = {
     needs: { airShaft: ['out'], airSeals: ['new'], bore: ['inspected'] },
     makes: { bore: 'greased' },
     tools: [],
-    consumables: ['grease 3–6 g'],
+    consumables: [supplies.grease],
     figure: 'none',
     records: null,
     minutes: 3,
@@ -109,7 +110,7 @@ export const airSpringSteps = {
     needs: { cap: ['open'], circlip: ['in'], spacersNoted: ['yes'] },
     makes: { cap: 'shut' },
     tools: ['torque wrench 10–40 N·m', 'cap tool'],
-    consumables: ['positive-side oil, as the sheet says'],
+    consumables: [supplies.chamberOil],
     figure: 'cap-torque',
     records: 'wrench',
     minutes: 4,

@@ -3,6 +3,7 @@
  * are common practice, no source; what needs the maker's sheet is asked from it.
  */
 import type { ProcedureStep } from './procedure.ts'
+import { supplies } from './supplies.ts'
 
 const padded = 'padded seal lever'
 const syringe = '10–20 ml syringe'
@@ -27,7 +28,7 @@ export const lowerLegSteps = {
     makes: { brake: 'away' },
     spoils: { 'put-back.*': 'no' },
     tools: ['hex keys'],
-    consumables: ['cloth'],
+    consumables: [supplies.cloth],
     figure: 'none',
     records: null,
     minutes: 4,
@@ -115,7 +116,7 @@ export const lowerLegSteps = {
     makes: { lowers: 'off' },
     spoils: { length: 'unmeasured' },
     tools: [],
-    consumables: ['cloth'],
+    consumables: [supplies.cloth],
     figure: 'none',
     records: null,
     minutes: 1,
@@ -127,7 +128,7 @@ export const lowerLegSteps = {
     makes: { seals: 'out' },
     spoils: { cleaned: 'no' },
     tools: [padded, 'caliper'],
-    consumables: ['2 foam rings, into bath oil'],
+    consumables: [supplies.foamRings, supplies.soakingOil],
     figure: 'none',
     records: null,
     begins: 'soak',
@@ -139,7 +140,7 @@ export const lowerLegSteps = {
     needs: { lowers: ['off'] },
     makes: { cleaned: 'yes' },
     tools: [],
-    consumables: ['lint-free cloth', 'isopropyl alcohol 20–40 ml'],
+    consumables: [supplies.lintFreeCloth, supplies.alcohol],
     figure: 'none',
     records: null,
     minutes: 3,
@@ -161,7 +162,7 @@ export const lowerLegSteps = {
     needs: { lowers: ['off'], seals: ['out'] },
     makes: { seals: 'new' },
     tools: ['seal driver'],
-    consumables: ['2 wipers', '2 foam rings', 'seal grease 1–2 g', 'bath oil to soak'],
+    consumables: [supplies.wipers, supplies.foamRingsAgain, supplies.sealGrease],
     figure: 'none',
     records: null,
     ends: 'soak',
@@ -184,7 +185,7 @@ export const lowerLegSteps = {
     needs: { 'foot.*': ['out'], 'oil.*': ['drained'] },
     makes: { 'oil.*': 'filled' },
     tools: [syringe],
-    consumables: ['bath oil'],
+    consumables: [supplies.bathOil],
     figure: 'bath-oil',
     records: 'reading',
     minutes: 2,
@@ -195,7 +196,7 @@ export const lowerLegSteps = {
     needs: { 'foot.*': ['out'], lowers: ['on-bushings', 'seated'] },
     makes: { 'foot.*': 'torqued', 'washer.*': 'new', lowers: 'seated' },
     tools: ['torque wrench 2–15 N·m'],
-    consumables: ['foot washer'],
+    consumables: [supplies.footWasher],
     figure: 'foot-torque',
     records: 'wrench',
     minutes: 5,
