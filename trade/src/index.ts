@@ -30,6 +30,7 @@ export * from './limits/instrument-doubt.ts'
 export * from './limits/judge.ts'
 export * from './limits/usual.ts'
 export { planSteps, servicesFor } from './planning/plan-steps.ts'
+export * from './planning/plan-supplies.ts'
 export { cautionOf } from './procedures/caution.ts'
 export * from './procedures/procedure.ts'
 export {

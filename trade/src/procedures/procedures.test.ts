@@ -75,13 +75,13 @@ describe('what is laid out for', () => {
         'pump',
       ],
       [
-        '2 wipers',
-        '2 foam rings',
-        'foot washer',
-        'bath oil',
-        'seal grease 1–2 g',
-        'isopropyl alcohol 20–40 ml',
-        'lint-free cloth',
+        { what: 'wiper', pieces: 2 },
+        { what: 'foam-ring', pieces: 2 },
+        { what: 'foot-washer', pieces: 1, bySheet: 'washer' },
+        { what: 'bath-oil', bySheet: 'bathOil' },
+        { what: 'seal-grease', usual: { low: 1, high: 2, measure: 'g' } },
+        { what: 'alcohol', usual: { low: 20, high: 40, measure: 'ml' } },
+        { what: 'lint-free-cloth' },
       ],
     ],
     [
@@ -96,7 +96,13 @@ describe('what is laid out for', () => {
         'core tool',
         'eye protection',
       ],
-      ['air-shaft seal kit', 'grease 3–6 g', 'positive-side oil, as the sheet says', 'foot washer', 'folded cloth'],
+      [
+        { what: 'air-seal-kit', pieces: 1 },
+        { what: 'grease', usual: { low: 3, high: 6, measure: 'g' } },
+        { what: 'chamber-oil', bySheet: 'chamberOil' },
+        { what: 'foot-washer', pieces: 1, bySheet: 'washer' },
+        { what: 'folded-cloth' },
+      ],
     ],
   ] as const)('%s', (service, tools, consumables) => {
     const all = stepsOf(service)

@@ -8,6 +8,7 @@ import type { appLifeWords } from './app-life.ts'
 import type { faultTestWords } from './fault-tests.ts'
 import type { faultWords } from './faults.ts'
 import type { lookOverWords } from './look-over.ts'
+import type { supplyWords } from './supplies.ts'
 
 export type LaterWords = typeof faultWords &
   typeof faultTestWords &
@@ -16,5 +17,6 @@ export type LaterWords = typeof faultWords &
   typeof appCalculationPictureWords &
   typeof appInstrumentWords &
   typeof lookOverWords &
+  typeof supplyWords &
   typeof appLifeWords &
   typeof appBenchTestWords

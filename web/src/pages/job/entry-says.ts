@@ -3,7 +3,7 @@ import { type AnyEntry, addWords, isServiceId, isStepId, isWordKey, type Leg, ty
 import { faultTestWords } from '@legwork/trade/words/fault-tests.ts'
 import { useQuantityWords } from '../../figures/quantity-words.ts'
 import './bench-test-words.ts'
-import './look-over-words.ts'
+import './job-words.ts'
 import { useJobView } from './job-view.tsx'
 import { useShownText } from './readings.tsx'
 

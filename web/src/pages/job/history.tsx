@@ -14,7 +14,7 @@ import { useHistory } from './use-history.ts'
 import { useLastService } from './use-last-service.ts'
 import './history.css'
 import './look-over.css'
-import './look-over-words.ts'
+import './job-words.ts'
 
 type YesOrNo = Exclude<HistoryItem, 'hours-since'>
 const asked: readonly YesOrNo[] = ['crashed', 'second-hand', 'serviced-lately']

@@ -1,5 +1,6 @@
-/** Words of looking over: a chapter, and lines of the book. */
+/** Words of a job's chapters that come with a job, not with the first page. */
 import { addWords } from '@legwork/trade'
 import { lookOverWords } from '@legwork/trade/words/look-over.ts'
+import { supplyWords } from '@legwork/trade/words/supplies.ts'
 
-addWords(lookOverWords)
+addWords({ ...lookOverWords, ...supplyWords })

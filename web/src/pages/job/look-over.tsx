@@ -14,7 +14,7 @@ import { useJobView } from './job-view.tsx'
 import { MeasureForm } from './measure-form.tsx'
 import { MeasuredRows } from './measured-rows.tsx'
 import { Signs } from './signs.tsx'
-import './look-over-words.ts'
+import './job-words.ts'
 
 function Measured({ adding, onDone }: { adding: boolean; onDone: () => void }) {
   const { state, sheet, instruments } = useJobView()

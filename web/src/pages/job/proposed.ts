@@ -1,5 +1,6 @@
-/** Services proposed for a unit, each with its reason. */
+/** Services proposed for a unit, each with its reasons: what was found, measured, ridden, asked for. */
 import {
+  type Interval,
   intervals,
   type JobState,
   type Message,
@@ -8,62 +9,95 @@ import {
   type Sheet,
   servicesFor,
 } from '@legwork/trade'
+import type { KnownHistory } from '@legwork/trade/faults/known-beforehand.ts'
 import type { SignId } from '@legwork/trade/faults/signs.ts'
 import { isSignId } from '@legwork/trade/faults/signs-of.ts'
 import { day } from '../../figures/moment.ts'
 import type { LastService } from '../last-service.ts'
-import type { JudgedMeasurement } from './findings.ts'
+import type { JudgedMeasurement, Measurable } from './findings.ts'
 
 export interface Proposal {
   service: ServiceId
-  reason: Message
+  /** The strongest first; never empty. */
+  reasons: readonly Message[]
   /** Ticked from the start. */
   wanted: boolean
 }
 
-/** Signs that the bath and the wipers answer for. */
-const ofLowerLegs: readonly SignId[] = ['S06', 'S16', 'S17']
+interface Answers {
+  /** Signs that the service answers for. */
+  signs: readonly SignId[]
+  /** Measurements that it mends where they are watched or fail. */
+  measured: readonly Measurable[]
+}
+
+/** What speaks for a service (common practice, no source). */
+const answersTo: Readonly<Record<ServiceId, Answers>> = {
+  'lower-legs': { signs: ['S05', 'S06', 'S16', 'S17'], measured: ['friction', 'breakaway', 'clearance'] },
+  'air-spring': { signs: ['S01', 'S02', 'S03', 'S04'], measured: ['short-of-length', 'leak-24-h'] },
+}
+
+export interface ProposedFrom {
+  state: JobState
+  sheet: Sheet
+  judged: readonly JudgedMeasurement[]
+  /** In the rider's words. */
+  asked: string | null
+  last: LastService | null
+  known: KnownHistory
+}
+
+/** Hours since the last service against what it lasts; nothing where they are within it. */
+function hoursReason({ last, known }: ProposedFrom, { low, high }: Interval): readonly Message[] {
+  const hours = known['hours-since']
+  if (hours?.from === 'said') {
+    const said = Math.round(hours.value)
+    return hours.value >= low ? [message('agree.because.hours-said', { hours: said, low, high })] : []
+  }
+  if (!last) return []
+  if (last.hours === null) return [message('agree.because.since', { day: day(last.day), low, high })]
+  return [message('agree.because.hours', { hours: Math.round(last.hours), day: day(last.day), low, high })]
+}
+
+function found({ state, judged }: ProposedFrom, service: ServiceId): readonly Message[] {
+  const { signs, measured } = answersTo[service]
+  const there = signs.filter((sign) => state.signs.findLast((one) => one.sign === sign)?.state === 'present')
+  const bad = judged.filter(
+    ({ what, finding }) => measured.includes(what) && (finding.verdict === 'fail' || finding.verdict === 'watch'),
+  )
+  return [
+    ...there.filter(isSignId).map((sign) => message('agree.because.sign', { sign: message(`look.sign.${sign}`) })),
+    ...bad.map(({ what, finding }) =>
+      message('agree.because.finding', {
+        what: message(`measure.${what}`),
+        verdict: message(`verdict.${finding.verdict}`),
+      }),
+    ),
+  ]
+}
 
 /**
- * What is proposed: the lower legs always, because bath oil wears with hours, with the strongest reason there is; the air
- * spring where the unit sits short of full length.
+ * What is proposed: the lower legs always, because bath oil wears with hours; the air spring where something speaks for it.
  */
-export function proposals(
-  state: JobState,
-  sheet: Sheet,
-  judged: readonly JudgedMeasurement[],
-  asked: string | null,
-  last: LastService | null = null,
-): readonly Proposal[] {
-  const there = state.signs.filter((sign) => sign.state === 'present').map((sign) => sign.sign)
-  const sign = there.filter(isSignId).find((one) => ofLowerLegs.includes(one))
-  const bad = judged.find((one) => one.finding.verdict === 'fail' || one.finding.verdict === 'watch')
-  const reasons: Readonly<Record<ServiceId, Message>> = {
-    'lower-legs': sign
-      ? message('agree.because.sign', { sign: message(`look.sign.${sign}`) })
-      : bad
-        ? message('agree.because.finding', {
-            what: message(`measure.${bad.what}`),
-            verdict: message(`verdict.${bad.finding.verdict}`),
-          })
-        : last
-          ? last.hours === null
-            ? message('agree.because.since', { day: day(last.day), ...intervals['lower-legs'] })
-            : message('agree.because.hours', {
-                hours: Math.round(last.hours),
-                day: day(last.day),
-                ...intervals['lower-legs'],
-              })
-          : asked
-            ? message('agree.because.asked', { words: asked })
-            : message('agree.because.interval', intervals['lower-legs']),
-    'air-spring': there.includes('S03')
-      ? message('agree.because.sign', { sign: message('look.sign.S03') })
-      : message('agree.because.spring'),
-  }
-  return servicesFor(sheet).map((service) => ({
-    service,
-    reason: reasons[service],
-    wanted: service === 'lower-legs' || there.includes('S03'),
-  }))
+export function proposals(from: ProposedFrom): readonly Proposal[] {
+  const { asked, sheet } = from
+  return servicesFor(sheet).map((service) => {
+    const seen = found(from, service)
+    if (service === 'air-spring')
+      return {
+        service,
+        reasons: seen.length > 0 ? seen : [message('agree.because.spring')],
+        wanted: seen.length > 0,
+      }
+    const reasons = [
+      ...seen,
+      ...hoursReason(from, intervals['lower-legs']),
+      ...(asked ? [message('agree.because.asked', { words: asked })] : []),
+    ]
+    return {
+      service,
+      reasons: reasons.length > 0 ? reasons : [message('agree.because.interval', intervals['lower-legs'])],
+      wanted: true,
+    }
+  })
 }

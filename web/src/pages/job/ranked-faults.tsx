@@ -21,7 +21,7 @@ import { judgedMeasurements } from './findings.ts'
 import { useJobView, useWriting } from './job-view.tsx'
 import { Refused } from './refused.tsx'
 import { useHistory } from './use-history.ts'
-import './look-over-words.ts'
+import './job-words.ts'
 import './ranked-faults.css'
 
 addWords({ ...faultWords, ...faultTestWords })

@@ -1,57 +1,93 @@
 /** What the sheet says per leg for this plan, each with its source; what it lacks is asked right there. */
 import {
-  type Leg,
   legs,
   neededValues,
   placeOn,
+  type Reading,
   type Sheet,
   type SourcedNumber,
   type SourcedText,
   say,
 } from '@legwork/trade'
-import type { ReactNode } from 'react'
+import { Fragment } from 'react'
 import { SourceLine } from '../../figures/source-line.tsx'
 import { SideHead } from '../../ui/ledger.tsx'
 import { Shown } from './readings.tsx'
 import { SheetFillIn } from './sheet-fill-in.tsx'
 import './plan.css'
 
-function ValueCell({
-  name,
-  of,
-  children,
-}: {
-  name: string
-  of: SourcedNumber | SourcedText | null
-  children: ReactNode
-}) {
+type Sourced = SourcedNumber | SourcedText | null
+
+function Value({ of, measure }: { of: Sourced; measure: Reading['measure'] }) {
+  if (!of) return <b>{say('agree.missing')}</b>
+  return typeof of.value === 'number' ? (
+    <Shown value={of.value} measure={measure} size="row-small" />
+  ) : (
+    <span className="text-value" translate="no">
+      {of.value}
+    </span>
+  )
+}
+
+/** Each source once: most sheets say all of it on one page. */
+function Sources({ of }: { of: readonly Sourced[] }) {
+  const sources = of.flatMap((one) => one?.source ?? [])
+  const each = new Map(sources.map((source) => [JSON.stringify(source), source]))
+  return [...each].map(([key, source]) => <SourceLine key={key} source={source} />)
+}
+
+function OnceRow({ name, of, measure }: { name: string; of: Sourced; measure: Reading['measure'] }) {
   return (
     <div className="sheet-value">
       <span className="name">{name}</span>
-      {of ? children : <b>{say('agree.missing')}</b>}
-      {of && <SourceLine source={of.source} />}
+      <Value of={of} measure={measure} />
+      <Sources of={[of]} />
     </div>
   )
 }
 
-function LegValues({ sheet, leg }: { sheet: Sheet; leg: Leg }) {
-  const of = sheet.legs?.[leg]
+const ofLegs = [
+  ['agree.oil', 'bathOil', 'm³'],
+  ['agree.torque', 'footTorque', 'N·m'],
+  ['agree.washer', 'washer', 'count'],
+] as const
+
+/** Leg by leg, left and right beside each other. */
+function LegValues({ sheet }: { sheet: Sheet }) {
+  const of = sheet.legs
   if (!of) return null
   return (
-    <section className="leg-values" aria-label={say(`leg.${leg}.title`)}>
-      <h3>{say(`leg.${leg}.title`)}</h3>
-      <ValueCell name={say('agree.oil')} of={of.bathOil}>
-        {of.bathOil && <Shown value={of.bathOil.value} measure="m³" size="row-small" />}
-      </ValueCell>
-      <ValueCell name={say('agree.torque')} of={of.footTorque}>
-        {of.footTorque && <Shown value={of.footTorque.value} measure="N·m" size="row-small" />}
-      </ValueCell>
-      <ValueCell name={say('agree.washer')} of={of.washer}>
-        <span className="text-value" translate="no">
-          {of.washer?.value}
-        </span>
-      </ValueCell>
-    </section>
+    <table className="legs-values">
+      <thead>
+        <tr>
+          <td />
+          {legs.map((leg) => (
+            <th key={leg} scope="col">
+              {say(`leg.${leg}.title`)}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {ofLegs.map(([name, field, measure]) => (
+          <Fragment key={field}>
+            <tr>
+              <th scope="row">{say(name)}</th>
+              {legs.map((leg) => (
+                <td key={leg}>
+                  <Value of={of[leg][field]} measure={measure} />
+                </td>
+              ))}
+            </tr>
+            <tr className="sources">
+              <td colSpan={1 + legs.length}>
+                <Sources of={legs.map((leg) => of[leg][field])} />
+              </td>
+            </tr>
+          </Fragment>
+        ))}
+      </tbody>
+    </table>
   )
 }
 
@@ -74,15 +110,14 @@ export function SheetValues({
       note={<span translate="no">{say('page.sheet-revision', { name: sheet.name, revision: sheet.revision })}</span>}
     >
       {sheet.generic && <p className="book">{say('sheet.generic')}</p>}
-      <div className="legs-values">
-        {legs.map((leg) => (
-          <LegValues key={leg} sheet={sheet} leg={leg} />
-        ))}
-      </div>
-      <ValueCell name={say('agree.maximum')} of={sheet.maxPressure}>
-        {sheet.maxPressure && <Shown value={sheet.maxPressure.value} measure="Pa" size="row-small" />}
-      </ValueCell>
-      {!sheet.maxPressure && <p className="book">{say('agree.maximum.none')}</p>}
+      <LegValues sheet={sheet} />
+      {services.includes('air-spring') && (
+        <OnceRow name={say('value.cap-torque')} of={sheet.spring.capTorque ?? null} measure="N·m" />
+      )}
+      {sheet.springKind === 'air' && (sheet.maxPressure !== null || !frozen) && (
+        <OnceRow name={say('agree.maximum')} of={sheet.maxPressure} measure="Pa" />
+      )}
+      {sheet.springKind === 'air' && !sheet.maxPressure && <p className="book">{say('agree.maximum.none')}</p>}
       {!frozen && fields.length > 0 && <SheetFillIn key={sheet.revision} sheet={sheet} fields={fields} />}
     </SideHead>
   )

@@ -11,6 +11,7 @@ import {
   type StepState,
   say,
   sayMessage,
+  supplySays,
 } from '@legwork/trade'
 import { useMemo } from 'react'
 import { type RulerGate, StepRuler } from '../../charts/step-ruler.tsx'
@@ -20,6 +21,7 @@ import { ByWhom } from './by-whom.tsx'
 import { useJobView } from './job-view.tsx'
 import { useShownText } from './readings.tsx'
 import { StillRests } from './still-rests.tsx'
+import './job-words.ts'
 
 /** The gates of the plan; the last one is the unit's leaving, shut until everything is back on it. */
 function useGates(): readonly RulerGate[] {
@@ -83,7 +85,7 @@ function restAt(state: JobState, index: number): RestKind | null {
 /** Tools and what is used up, as the procedure names them. */
 function With({ step }: { step: StepId }) {
   const { tools, consumables } = procedureSteps[step]
-  const all = [...tools, ...consumables]
+  const all = [...tools, ...consumables.map((supply) => sayMessage(supplySays(supply)))]
   if (all.length === 0) return null
   return (
     <p className="book with">

@@ -1,0 +1,22 @@
+/** What is used up in a job: pieces, grease, oil. Loaded with a job. */
+export const supplyWords = {
+  'supply.cloth': 'cloth',
+  'supply.lint-free-cloth': 'lint-free cloth',
+  'supply.folded-cloth': 'cloth, folded over the seal head',
+  'supply.foam-ring': 'foam ring',
+  'supply.wiper': 'wiper',
+  'supply.seal-grease': 'seal grease',
+  'supply.alcohol': 'isopropyl alcohol',
+  'supply.soaking-oil': 'bath oil to soak the rings',
+  'supply.bath-oil': 'bath oil',
+  'supply.foot-washer': 'foot washer',
+  'supply.air-seal-kit': 'seal kit of this very air shaft',
+  'supply.grease': 'grease for the air spring',
+  'supply.chamber-oil': 'oil into the positive chamber',
+  'supply.pieces': '{n} × {what}',
+  'supply.usual': '{what}, {low} to {high} {measure}',
+  'supply.by-sheet': '{what}, as the sheet says',
+  'supply.others': 'At hand: {what}.',
+  'supply.of-leg': '{what} {leg}',
+  'supply.missing': 'the sheet decides',
+} as const
