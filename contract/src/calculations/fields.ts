@@ -1,5 +1,5 @@
 /** Fields of calculations: a number in SI or a text with a measure, read into SI. */
-import { type KindName, kinds, parseQuantity, type RefusedValue } from '@legwork/engine'
+import { type KindName, kinds, type MeasureName, parseQuantity, type RefusedValue } from '@legwork/engine'
 import { z } from 'zod'
 
 /** Keeps a refusal whole on its way through the schema. */
@@ -43,6 +43,11 @@ export function ways(...all: readonly (readonly string[])[]): { oneOf: { require
 /** A number that comes out: SI, of one kind. */
 export function si(kind: KindName) {
   return z.number().meta({ 'x-quantity': kind, 'x-unit': kinds[kind].unit })
+}
+
+/** A number that comes out and whose name means one measure, such as Saybolt's seconds. */
+export function alwaysIn(kind: KindName, measure: MeasureName) {
+  return z.number().meta({ 'x-quantity': kind, 'x-unit': kinds[kind].unit, 'x-measure': measure })
 }
 
 /** A number that comes out in a unit no field is written in. */

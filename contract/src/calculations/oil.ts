@@ -2,7 +2,7 @@
 import { blend, oilHeight, Refusal, residualOil, saybolt, viscosity } from '@legwork/engine'
 import { z } from 'zod'
 import { calculation } from './calculation.ts'
-import { count, quantity, si, taken, ways } from './fields.ts'
+import { alwaysIn, count, quantity, si, taken, ways } from './fields.ts'
 import { withoutGaps } from './spring-fields.ts'
 
 const mm2 = quantity('viscosity')
@@ -83,7 +83,7 @@ export const oil = [
     input: z
       .strictObject({ viscosity: mm2.optional(), seconds: quantity('duration').optional(), temperature })
       .meta(ways(['viscosity'], ['seconds'])),
-    output: z.strictObject({ viscosity: si('viscosity').optional(), seconds: si('duration').optional() }),
+    output: z.strictObject({ viscosity: si('viscosity').optional(), seconds: alwaysIn('duration', 's').optional() }),
     example: { viscosity: '32 mm²/s', temperature: '100 °F' },
     run: (input) => saybolt(withoutGaps(input)),
     assumptions: () => ['The temperature factor is from memory; it agrees with the standard’s factor at 210 °F.'],

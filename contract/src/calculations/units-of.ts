@@ -21,6 +21,8 @@ export interface SchemaPart {
   /** Kind of the quantity. */
   'x-quantity'?: string
   'x-unit'?: string
+  /** The one measure it is read in, where its name means that measure. */
+  'x-measure'?: string
 }
 
 /** Unit of every numeric path of a schema, `[]` for each of a list, `*` for a name the question chooses. */

@@ -19,7 +19,7 @@ export const appCalculationWords = {
   'calc.unreadable':
     'The address of this page is damaged: what went in can’t be read. The example stands here instead.',
   'calc.input': 'What goes in',
-  'calc.example': 'Begins with its example: write your own over it.',
+  'calc.example': 'An example, invented: write your own over it.',
   'calc.output': 'What comes out',
   'calc.not-yet': 'Nothing is worked out yet.',
   'calc.changed': 'This is the answer to what stood here before. Work it out again.',

@@ -34,6 +34,12 @@ describe('the lines of an answer', () => {
     })
   })
 
+  it("reads Saybolt's seconds as seconds, however many", () => {
+    const person: Measures = { pressure: 'bar', torque: 'N·m', temperature: '°C', length: 'mm' }
+    const [line] = linesFor('saybolt')
+    expect(line?.is === 'number' && readIn(line.of, person, line.value).unit).toBe('s')
+  })
+
   it('makes a table of a list of objects', () => {
     const table = linesFor('spring-curve').find(({ is }) => is === 'table')
     expect(table?.is === 'table' && table.rows.length).toBe(4)

@@ -1,12 +1,14 @@
 /** What came out, as lines, ranges and tables: read off the answer and its schema. */
 import type { SchemaPart } from '@legwork/contract/calculations/index.ts'
-import { type KindName, kinds } from '@legwork/engine'
+import { type KindName, kinds, type MeasureName, measures } from '@legwork/engine'
 import { isRecord, type Path } from './draft.ts'
 
 /** One number: its kind, or its unit where it is of no kind a person chooses a measure for. */
 export interface Numeric {
   kind: KindName | null
   unit: string
+  /** The one measure it is read in, whatever a person chose. */
+  measure?: MeasureName
   /** How likely something is: whole percents, for nobody knows it better. */
   isChance?: boolean
 }
@@ -45,7 +47,11 @@ export function numericOf(part: SchemaPart | undefined, beside: string | undefin
   const unit = told === 'see unit' ? (beside ?? '1') : told
   if (quantity !== undefined && Object.hasOwn(kinds, quantity)) {
     // Just looked up among the names.
-    return { kind: quantity as KindName, unit }
+    const kind = quantity as KindName
+    const measure = part?.['x-measure']
+    return measure !== undefined && Object.hasOwn(measures, measure)
+      ? { kind, unit, measure: measure as MeasureName } // looked up too
+      : { kind, unit }
   }
   return { kind: kindOfUnit[unit] ?? null, unit }
 }

@@ -56,11 +56,11 @@ function writtenChance(percent: number): string {
 
 /** How a person reads a number: how large it is to them, and what stands after it. */
 export function readIn(
-  { kind, unit }: Numeric,
+  { kind, unit, measure: only }: Numeric,
   person: Measures,
   size: number,
 ): { of: (si: number) => number; unit: string } {
-  const measure = kind && measureOf(kind, person, size)
+  const measure = only ?? (kind && measureOf(kind, person, size))
   if (measure) return { of: (si) => fromSI(si, measure), unit: measures[measure].label }
   const other = read[unit]
   if (other) return { of: (si) => si * other.factor, unit: other.unit }

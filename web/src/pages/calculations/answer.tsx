@@ -1,6 +1,6 @@
 /** What came out: the one answer large, the rest in ruled lines, lists as tables. */
 import { say } from '@legwork/trade'
-import { useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import { useMeasures } from '../../figures/world.tsx'
 import { SourceMark } from '../../marks/source-mark.tsx'
 import { type Verdict, VerdictMark } from '../../marks/verdict-mark.tsx'
@@ -225,21 +225,32 @@ function Cell({ line, size, bare }: { line: AnswerLine | undefined; size: number
 }
 
 /** What a calculation is asked for, where that is not what comes out first. */
-const asksFor: Readonly<Record<string, string>> = { 'travel-used': 'deepestThere', 'pump-reading': 'reading' }
+const asksFor: Readonly<Record<string, string>> = {
+  'travel-used': 'deepestThere',
+  'pump-reading': 'reading',
+}
+/** Where the whole answer is a comparison, and no number of it stands alone. */
+const asksForAll = ['leak-down', 'press-test', 'life', 'both-ends', 'ambient-shift', 'drop', 'oil-height']
 
 interface AnswerProps {
   calc: string
   lines: readonly AnswerLine[]
-  /** A picture stands above: no number is larger than the others. */
-  hasPicture: boolean
+  /** Stands under the one number, or above all of them. */
+  picture: ReactNode
 }
 
 /** The answer: the one number that was asked for large, where there is one. */
-export function Answer({ calc, lines, hasPicture }: AnswerProps) {
+export function Answer({ calc, lines, picture }: AnswerProps) {
   const hasTable = lines.some(({ is }) => is === 'table')
   const first = lines.find(({ path }) => path[0] === asksFor[calc]) ?? lines[0]
   const rest = lines.filter((line) => line !== first)
-  if (hasPicture || hasTable || first?.is !== 'number') return <Lines calc={calc} lines={lines} />
+  if (hasTable || first?.is !== 'number' || asksForAll.includes(calc))
+    return (
+      <>
+        {picture}
+        <Lines calc={calc} lines={lines} />
+      </>
+    )
   return (
     <>
       <div className="calc-main-line" data-answer={pathText(first.path)}>
@@ -253,6 +264,7 @@ export function Answer({ calc, lines, hasPicture }: AnswerProps) {
           <SourceMark kind="worked-out" /> {say('calc.worked-out')}
         </p>
       </div>
+      {picture}
       <Lines calc={calc} lines={rest} />
     </>
   )

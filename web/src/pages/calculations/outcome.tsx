@@ -33,8 +33,11 @@ export function Outcome({ one, asked, answering, isChanged }: OutcomeProps) {
   return (
     <div className={isChanged ? 'calc-stale' : undefined} data-answered={isChanged ? 'before' : 'now'}>
       {isChanged && <p className="calc-changed">{say('calc.changed')}</p>}
-      {asked && <Picture one={one} asked={asked} output={output} bars={bars} />}
-      <Answer calc={one.name} lines={linesOf(seen, told)} hasPicture={one.name in pictures} />
+      <Answer
+        calc={one.name}
+        lines={linesOf(seen, told)}
+        picture={asked && one.name in pictures ? <Picture one={one} asked={asked} output={output} bars={bars} /> : null}
+      />
     </div>
   )
 }

@@ -88,6 +88,7 @@ function Worked({ one }: { one: Calculation }) {
       <div className="calculation">
         <form id={formId} noValidate onSubmit={submit} className="calc-form">
           <h2>{say('calc.input')}</h2>
+          {asked.input === null && held === null && <p className="book">{say('calc.example')}</p>}
           {asked.isDamaged && (
             <p className="refusal" role="alert">
               {say('calc.unreadable')}
