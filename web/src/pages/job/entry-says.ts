@@ -11,7 +11,7 @@ import { useShownText } from './readings.tsx'
 addWords(faultTestWords)
 
 /** Read finer than their kind is in general: hundredths of a millimetre. */
-const fine = new Set(['clearance', 'inspect'])
+const fine = new Set(['clearance', 'inspect', 'air-shaft-run-out', 'wiper-outside-diameter'])
 
 /** A word by a key put together from data; `instead` where the catalogue has none. */
 function named(key: string, instead: string): string {

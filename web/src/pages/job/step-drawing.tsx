@@ -99,11 +99,12 @@ function Torque({ figure, tools }: { figure: Extract<StepFigure, { kind: 'torque
         </p>
         <ActOn value={set} kind="torque">
           <ToolPick label={say('work.wrench')} tools={tools.wrenches} value={wrench.id} onPick={tools.onWrench} />
-          {adapter && (
+          {adapter ? (
             <WorkedOutLine workings={() => wrenchWorkings(figure)} quantity={{ value: set, kind: 'torque' }} />
+          ) : (
+            value.source && <SourceLine source={value.source} />
           )}
         </ActOn>
-        {!adapter && value.source && <SourceLine source={value.source} />}
         {!suits && (
           <p className="refusal">
             {say('work.wrench-out', { wrench: wrench.name, low: wrench.low, high: wrench.high })}

@@ -20,6 +20,7 @@ import { SafetySign } from '../../marks/safety-sign.tsx'
 import { ByWhom } from './by-whom.tsx'
 import { useJobView } from './job-view.tsx'
 import { useShownText } from './readings.tsx'
+import { StepAmounts } from './step-amounts.tsx'
 import { StillRests } from './still-rests.tsx'
 import './job-words.ts'
 
@@ -111,6 +112,7 @@ export function StepHead({ index }: { index: number }) {
         </p>
         <div className="lines">
           <p className="note">{say(`step.${step.step}.note`)}</p>
+          <StepAmounts step={step} />
           <p className="book caution">
             <SafetySign sign="warning" size={28} /> <b>{say('work.caution')}</b>{' '}
             {sayMessage(cautionOf(step.step, sheet, openLeg))}
@@ -118,7 +120,11 @@ export function StepHead({ index }: { index: number }) {
           <With step={step.step} />
           <Before index={index} />
         </div>
-        {rest && !rest.over && <StillRests rest={rest} />}
+        {rest && !rest.over && (
+          <div className={procedureSteps[step.step].ends === kind ? 'rests waited-for' : 'rests'}>
+            <StillRests rest={rest} />
+          </div>
+        )}
       </header>
     </>
   )

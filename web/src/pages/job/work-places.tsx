@@ -10,6 +10,7 @@ import {
   usualRange,
   usualWarning,
 } from '@legwork/trade'
+import type { ReactNode } from 'react'
 import { VerdictMark } from '../../marks/verdict-mark.tsx'
 import { TickBox } from '../../ui/tick-box.tsx'
 import { ByWhom } from './by-whom.tsx'
@@ -153,7 +154,8 @@ function OpenPlace(props: PlaceProps) {
   )
 }
 
-export function Places(props: Omit<PlaceProps, 'place'>) {
+/** `beside`: what is written down besides, in the column that a step done once leaves free. */
+export function Places({ beside, ...props }: Omit<PlaceProps, 'place'> & { beside: ReactNode }) {
   const { step } = props
   return (
     <div className="places-row">
@@ -164,6 +166,7 @@ export function Places(props: Omit<PlaceProps, 'place'>) {
           <OpenPlace key={place} {...props} place={place} />
         ),
       )}
+      {beside && <div className="place beside-ticks">{beside}</div>}
     </div>
   )
 }

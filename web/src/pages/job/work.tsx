@@ -99,15 +99,23 @@ function Step({ index, setIndex }: { index: number; setIndex: (index: number) =>
       </div>
       {figure.kind === 'none' && !wide && <StepSection step={step} />}
       {procedureSteps[step.step].fills && <MaximumOnUnit />}
-      <Places step={step} draft={draft} setDraft={setDraft} onTick={(at) => void tick(at)} />
-      {what && place && (
-        <TextField
-          label={say(`work.used.${what}`)}
-          hint={say('work.used.note')}
-          value={usedText}
-          onChange={setUsedText}
-        />
-      )}
+      <Places
+        step={step}
+        draft={draft}
+        setDraft={setDraft}
+        onTick={(at) => void tick(at)}
+        beside={
+          what &&
+          place && (
+            <TextField
+              label={say(`work.used.${what}`)}
+              hint={say('work.used.note')}
+              value={usedText}
+              onChange={setUsedText}
+            />
+          )
+        }
+      />
       <ReadWithPick {...readWith} />
       <Refused refusal={refusal} />
       {state.currentStep !== null && state.currentStep !== index && (
