@@ -1,5 +1,10 @@
 /** Words in and about the pictures of the calculations. */
 export const appCalculationPictureWords = {
+  'calc.key.spring': 'Where these are measured',
+  'calc.key.spring.label':
+    'An air leg cut open and laid down, crown right, foot left, with the name of every dimension.',
+  'calc.key.spring.says':
+    'Volumes are those at full length, from the sheet or measured with oil. A shock has the same parts the other way round: its body is the air shaft.',
   'calc.picture.load': 'load',
   'calc.picture.table': 'The heavy curve as a table',
   'calc.picture.wanted': 'wanted',

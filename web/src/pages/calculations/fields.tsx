@@ -11,6 +11,7 @@ import { type Draw, ListField, PlacesField } from './lists.tsx'
 import { ChoiceName, FieldName, fieldText, WayName } from './names.tsx'
 import { type PartProps, Section } from './section.tsx'
 import { blank, type FormField, formOf, type GroupShape, type Shape } from './shape.ts'
+import { SpringKey } from './spring-key.tsx'
 import './fields.css'
 
 /** A field of any shape. */
@@ -167,6 +168,7 @@ function Kinds({ shape, path }: { shape: Extract<Shape, { is: 'kinds' }>; path: 
         value={chosen?.word ?? null}
         onChange={choose}
       />
+      {path.at(-1) === 'spring' && chosen?.word === 'air' && <SpringKey />}
       {chosen && <Group key={chosen.word} shape={chosen.shape} path={path} />}
     </>
   )
