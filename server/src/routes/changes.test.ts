@@ -92,4 +92,26 @@ describe.each(everyDatabase)('changes on $kind', (database) => {
     expect(heard.map((one) => one.event)).toEqual(['entry', 'register', 'entry'])
     expect(heard.map((one) => one.id)).toEqual([at + 1, at + 2, at + 3])
   })
+
+  it('tell what the workshop is called when the line opens, and again when that changes', async () => {
+    const stop = new AbortController()
+    const answer = await fetch(url, { signal: stop.signal })
+    const reader = answer.body?.pipeThrough(new TextDecoderStream()).getReader()
+    let text = ''
+    const told = async (name: string) => {
+      while (reader && !text.includes(name)) text += (await reader.read()).value ?? ''
+      return [...text.matchAll(/^event: workshop\ndata: (.+)$/gm)].map(([, data = '']) => JSON.parse(data).name)
+    }
+    expect(await told('"Shop"')).toEqual(['Shop'])
+    const payload = { name: 'Bench at the ford', address: null, phone: null, terms: null }
+    const changed = await shop.app.inject({
+      method: 'PUT',
+      url: `/api/workshops/${shop.workshop}/letterhead`,
+      headers: { host: '127.0.0.1' },
+      payload,
+    })
+    expect(changed.json().workshop).toMatchObject(payload)
+    expect(await told('Bench at the ford')).toEqual(['Shop', 'Bench at the ford'])
+    stop.abort()
+  })
 })

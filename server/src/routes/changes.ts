@@ -4,7 +4,7 @@ import type { FastifyInstance } from 'fastify'
 import type { ZodTypeProvider } from 'fastify-type-provider-zod'
 import { z } from 'zod'
 import { file } from '../answers.ts'
-import { type Change, readChanges, readWorkshop } from '../records/read.ts'
+import { type Change, readChanges, readWorkshop, workshopLine } from '../records/read.ts'
 import type { Server } from '../server-parts.ts'
 import { ofWorkshop } from './workshops.ts'
 
@@ -27,7 +27,9 @@ export function changesRoute(app: FastifyInstance, { store, announcer }: Server)
         summary: 'What is new, as it comes (server-sent events)',
         params: ofWorkshop,
         querystring: z.object({ after: z.coerce.number().int().min(0).optional() }),
-        response: { 200: file('Events `entry` and `register`, their data as JSON; never ends', 'text/event-stream') },
+        response: {
+          200: file('Events `entry`, `register` and `workshop`, their data as JSON; never ends', 'text/event-stream'),
+        },
       },
     },
     async (request, reply) => {
@@ -40,6 +42,13 @@ export function changesRoute(app: FastifyInstance, { store, announcer }: Server)
       raw.writeHead(200, { 'content-type': 'text/event-stream', 'cache-control': 'no-store', connection: 'keep-alive' })
       raw.write('retry: 1000\n\n')
       open.add(raw)
+      let told = ''
+      // What the workshop is called and how: no place in the order of the book, so it is told at every new line.
+      const tellWorkshop = async (): Promise<void> => {
+        const line = JSON.stringify(workshopLine(await readWorkshop(store.read, workshop)))
+        if (line !== told) raw.write(`event: workshop\ndata: ${line}\n\n`)
+        told = line
+      }
       let reading = false
       let again = false
       const read = async (): Promise<void> => {
@@ -49,6 +58,7 @@ export function changesRoute(app: FastifyInstance, { store, announcer }: Server)
         try {
           while (again && !raw.writableEnded) {
             again = false
+            await tellWorkshop()
             for (;;) {
               const changes = await readChanges(store.read, workshop, position)
               for (const change of changes) {

@@ -37,7 +37,12 @@ async function refusalOf(answer: Response): Promise<Refused> {
   return new Refused(answer.status, said.success ? said.data : null)
 }
 
-async function ask(method: 'GET' | 'POST', path: string, body?: unknown, signal?: AbortSignal): Promise<Response> {
+async function ask(
+  method: 'GET' | 'POST' | 'PUT',
+  path: string,
+  body?: unknown,
+  signal?: AbortSignal,
+): Promise<Response> {
   const answer = await fetch(path, {
     method,
     headers: body === undefined ? {} : { 'content-type': 'application/json' },
@@ -61,9 +66,19 @@ export interface NewWorkshop {
   person: { name: string; initials: string; role: Role; measures: Measures }
 }
 
+/** What stands at the head of the papers; null is left out there. */
+export interface Letterhead {
+  name: string
+  address: string | null
+  phone: string | null
+  terms: string | null
+}
+
 export const api = {
   workshops: () => json<WorkshopsAnswer>(ask('GET', '/api/workshops')),
   startWorkshop: (workshop: NewWorkshop) => json<WorkshopOpened>(ask('POST', '/api/workshops', workshop)),
+  letterhead: (workshop: Id, head: Letterhead) =>
+    json<WorkshopAnswer>(ask('PUT', `${inWorkshop(workshop)}/letterhead`, head)),
   demo: () => json<WorkshopAnswer>(ask('POST', '/api/demo', {})),
   station: (station: { id: Id; workshop: Id; name: string }) =>
     json<StationOpened>(ask('POST', '/api/stations', station)),

@@ -1,5 +1,5 @@
 /** The line to the server: what other stations write arrives here, resumed where it stopped. */
-import type { EntryChange, RegisterChange, RegistersAnswer } from '@legwork/contract'
+import type { EntryChange, RegisterChange, RegistersAnswer, WorkshopLine } from '@legwork/contract'
 import { type RegisterName, registerNames } from '@legwork/trade'
 import { type Api, Refused } from '../api/client.ts'
 import { type Change, type KeptRegister, keyOf } from './lines.ts'
@@ -94,9 +94,13 @@ function hold(needs: LiveNeeds, stopped: AbortSignal, tell: (line: Line) => void
     stopped.addEventListener('abort', end)
     source.addEventListener('open', () => tell('open'))
     source.addEventListener('error', end)
-    // Both events carry what the contract says of them: `EntryChange`, `RegisterChange`.
+    // The events carry what the contract says of them: `EntryChange`, `RegisterChange`, `WorkshopLine`.
     source.addEventListener('entry', (event) => gather.entry(JSON.parse(event.data) as EntryChange))
     source.addEventListener('register', (event) => gather.register(JSON.parse(event.data) as RegisterChange))
+    source.addEventListener('workshop', (event) => {
+      const { id, name, demo, home } = JSON.parse(event.data) as WorkshopLine
+      void needs.commit({ meta: { workshop: { id, name, demo, home } } })
+    })
   })
 }
 

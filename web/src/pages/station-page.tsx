@@ -10,6 +10,7 @@ import { readInFile, unsentFileOf } from '../offline/unsent-file.ts'
 import { Button } from '../ui/button.tsx'
 import { Choice } from '../ui/choice.tsx'
 import { SideHead } from '../ui/ledger.tsx'
+import { LetterheadPart } from './letterhead.tsx'
 import { ShopFrame } from './shop-frame.tsx'
 import { chooseTheme, chosenTheme, type Theme } from './theme.ts'
 import './station-page.css'
@@ -104,6 +105,7 @@ export function StationPage() {
         </p>
       </SideHead>
       <RefusedLines />
+      <LetterheadPart />
       <SideHead title={say('station.storage')}>
         <p className="said">{say(`station.storage.${storage}`)}</p>
       </SideHead>
