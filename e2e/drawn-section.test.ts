@@ -182,6 +182,7 @@ describe('a section in the browser', () => {
         'cap.left',
         'chamber.negative',
         'chamber.positive',
+        'glide.piston',
         'piston',
         'port',
         'seal.piston',
@@ -197,6 +198,18 @@ describe('a section in the browser', () => {
     const keys = ['Home', 'PageUp', 'PageUp', 'PageUp']
     const before = await section('nothing', keys)
     expect(changedNames(before, await section(what, keys))).toEqual(names)
+  })
+
+  it('another pressure changes the arrows of the forces and no part', async () => {
+    await section('nothing', ['Home', 'PageUp', 'PageUp', 'PageUp'])
+    const filledTo = async (pressure: string) => {
+      const field = bench.page.getByLabel('Drawn at a pressure')
+      await field.fill(pressure)
+      await field.blur()
+      return drawnSection(bench.page)
+    }
+    const before = await filledTo('80 psi')
+    expect(changedNames(before, await filledTo('95 psi'))).toEqual(['force.negative', 'force.positive'])
   })
 
   it('the level of the bath rises with oil', async () => {

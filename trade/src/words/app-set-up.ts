@@ -92,7 +92,7 @@ export const appSetUpWords = {
   'set-up.clicks.rule': 'One click more closed for each {least} to {most} more.',
   'set-up.clicks.leaves': 'Try from {low} to {high}.',
   'set-up.clicks.leaves-one': 'Try {one}, and one on either side.',
-  'set-up.clicks.suggestion': 'to start with: {n}',
+  'set-up.clicks.suggestion': 'begin at {n}',
   'set-up.spacers.now': 'fast hit at nine tenths, {n} {n?spacer|spacers}',
   'set-up.spacers.more': 'with one more, sag kept, at {pressure}',
   'set-up.spacers.rule':

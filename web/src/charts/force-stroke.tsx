@@ -115,6 +115,7 @@ export function ForceStroke(props: ForceStrokeProps) {
       {props.readings?.map((point) => (
         <path
           key={`${point.when}${point.way}${point.stroke}`}
+          className={`reading ${point.way}`}
           d={
             point.way === 'pressing'
               ? `M${px(x(point.stroke) - 4)} ${px(y(point.force))}a4 4 0 1 0 8 0a4 4 0 1 0 -8 0z`

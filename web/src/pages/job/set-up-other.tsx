@@ -68,7 +68,7 @@ function SpringRows({ sheet, load, wanted }: { sheet: Sheet; load: number; wante
           workings={() => coilRateWorkings(sheet, load, wanted)}
         />
       </ValueRow>
-      <p className="book">{say('set-up.other.steps')}</p>
+      {sheet.kind === 'shock-coil' && <p className="book">{say('set-up.other.steps')}</p>}
     </>
   )
 }
