@@ -116,6 +116,13 @@ export function currentSheet(lines: readonly RegisterEntry<'sheets'>[], id: Id):
   return newest?.body ?? null
 }
 
+/** The sheet of a unit as it is now; null where it is not here. */
+export function useNewestSheet(id: Id | undefined): Sheet | null {
+  const { memory } = useStation().store
+  useStoreVersion()
+  return id === undefined ? null : currentSheet(memory.register('sheets'), id)
+}
+
 /** What the entries of a job do not say themselves, from the registers as they are here. */
 export function contextOf(station: Station, entries: readonly AnyEntry[], now: string, by: Id | null): JobContext {
   const { memory } = station.store

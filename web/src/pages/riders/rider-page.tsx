@@ -48,7 +48,7 @@ function BikeRows({ bike }: { bike: Bike }) {
 }
 
 function RiderBook({ rider }: { rider: Rider }) {
-  const { units, sheets, bikes } = useRegisters()
+  const { units, bikes } = useRegisters()
   const jobs = useJobs()
   const theirs = units.filter((unit) => unit.rider === rider.id)
   return (
@@ -100,7 +100,7 @@ function RiderBook({ rider }: { rider: Rider }) {
       <SideHead title={say('place.units')} place="above">
         {theirs.length === 0 && <p className="book">{say('rider.no-units')}</p>}
         {theirs.map((unit) => (
-          <UnitRow key={unit.id} unit={unit} sheet={sheets.find(({ id }) => id === unit.sheet)} jobs={jobs} />
+          <UnitRow key={unit.id} unit={unit} jobs={jobs} />
         ))}
       </SideHead>
       <EraseRider rider={rider} />

@@ -1,5 +1,5 @@
-/** What is asked first of a unit: whose, which sheet, how much ridden since its bath oil, when that is due. */
-import { type Due, intervals, type Rider, type Sheet, say, type Unit } from '@legwork/trade'
+/** What is asked first of a unit: whose, which sheet, how much ridden since its bath oil, what is due when. */
+import { type DueOfUnit, type Rider, type Sheet, say, type Unit } from '@legwork/trade'
 import type { ReactNode } from 'react'
 import { Link } from 'wouter'
 import { day } from '../../figures/moment.ts'
@@ -19,14 +19,15 @@ function Fact({ name, children }: { name: ReactNode; children: ReactNode }) {
 interface UnitFactsProps {
   unit: Unit
   rider: Rider | undefined
-  sheet: Sheet | undefined
+  sheet: Sheet | null
   /** The last service of the lower legs, ISO 8601 day; null where none was done here. */
   serviced: string | null
   since: Ridden | undefined
-  due: Due | null
+  /** What comes round on it, the soonest first. */
+  dues: readonly DueOfUnit[]
 }
 
-export function UnitFacts({ unit, rider, sheet, serviced, since, due }: UnitFactsProps) {
+export function UnitFacts({ unit, rider, sheet, serviced, since, dues }: UnitFactsProps) {
   return (
     <dl className="unit-facts">
       <Fact name={say('unit.rider')}>
@@ -63,16 +64,19 @@ export function UnitFacts({ unit, rider, sheet, serviced, since, due }: UnitFact
           </span>
         )}
       </Fact>
-      {due && (
-        <Fact name={say('life.due')}>
-          <span className="figure-day" translate="no">
-            {day(due.date)}
-          </span>
-          <small className="book">
-            <SourceMark kind="common-practice" />{' '}
-            {say('life.due.note', { early: day(due.early), late: day(due.late), ...intervals['lower-legs'] })}
-          </small>
-        </Fact>
+      {dues.map(
+        ({ service, hours, due }) =>
+          due && (
+            <Fact key={service} name={say(`life.due.${service}`)}>
+              <span className="figure-day" translate="no">
+                {day(due.date)}
+              </span>
+              <small className="book">
+                <SourceMark kind="common-practice" />{' '}
+                {say('life.due.note', { early: day(due.early), late: day(due.late), ...hours })}
+              </small>
+            </Fact>
+          ),
       )}
     </dl>
   )

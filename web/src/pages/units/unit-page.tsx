@@ -1,6 +1,6 @@
-import { dueFrom, say, type Unit } from '@legwork/trade'
+import { dueOfUnit, say, type Unit } from '@legwork/trade'
 import { UnitProfile } from '../../cutaway/unit-profile.tsx'
-import { useJobs, useNow, useRegisters, useStation } from '../../offline/hooks.tsx'
+import { useJobs, useNewestSheet, useNow, useRegisters, useStation } from '../../offline/hooks.tsx'
 import { LinkButton } from '../../ui/button.tsx'
 import { SideHead } from '../../ui/ledger.tsx'
 import { ShopFrame } from '../shop-frame.tsx'
@@ -11,19 +11,19 @@ import { UnitJobs } from './unit-jobs.tsx'
 import './units.css'
 
 function UnitBook({ unit }: { unit: Unit }) {
-  const { riders, sheets } = useRegisters()
+  const { riders } = useRegisters()
   const { memory } = useStation().store
   const now = Date.parse(useNow())
   const jobs = useJobs({ unit: unit.id })
   const life = lifeOf(jobs)
   const rider = riders.find(({ id }) => id === unit.rider)
-  const sheet = sheets.filter(({ id }) => id === unit.sheet).at(-1)
+  const sheet = useNewestSheet(unit.sheet)
   const hoursPerWeek = rider?.hoursPerWeek ?? null
   const ridden = riddenBetween(life, hoursPerWeek, now)
   const serviced = life.visits.findLast(({ services }) => services.includes('lower-legs'))?.until ?? null
   const from = serviced === null ? null : new Date(serviced).toISOString().slice(0, 10)
-  const due =
-    from && hoursPerWeek !== null && hoursPerWeek > 0 ? dueFrom({ service: 'lower-legs', hoursPerWeek, from }) : null
+  const dues = dueOfUnit(jobs, unit.id, { hoursPerWeek, mass: rider?.mass ?? null })
+  const due = dues.find(({ service }) => service === 'lower-legs')?.due ?? null
   const numberOf = (stream: (typeof life.visits)[number]['stream']) => memory.jobNumber(stream)
   return (
     <>
@@ -40,7 +40,7 @@ function UnitBook({ unit }: { unit: Unit }) {
           />
         )}
       </div>
-      <UnitFacts {...{ unit, rider, sheet, serviced: from, since: ridden.at(-1), due }} />
+      <UnitFacts {...{ unit, rider, sheet, serviced: from, since: ridden.at(-1), dues }} />
       {life.visits.length > 0 && (
         <SideHead title={say('life.title')} note={say('life.keys')} place="above">
           <LifeLine

@@ -1,8 +1,8 @@
-import { type JobState, type Sheet, say, type Unit } from '@legwork/trade'
+import { type DueOfUnit, dueOfUnit, type JobState, say, type Unit } from '@legwork/trade'
 import type { ReactNode } from 'react'
 import { UnitProfile } from '../../cutaway/unit-profile.tsx'
 import { day } from '../../figures/moment.ts'
-import { useJobs, useRegisters } from '../../offline/hooks.tsx'
+import { useJobs, useNewestSheet, useRegisters } from '../../offline/hooks.tsx'
 import { LinkButton } from '../../ui/button.tsx'
 import { Row } from '../../ui/ledger.tsx'
 import { benchGroupOf } from '../bench-groups.ts'
@@ -24,13 +24,15 @@ function whereItIs(jobs: readonly { state: JobState }[]): string {
 
 interface UnitRowProps {
   unit: Unit
-  sheet: Sheet | undefined
+  /** What comes round on it first. */
+  due?: DueOfUnit | undefined
   /** Under its name. */
   note?: ReactNode
   jobs: readonly { state: JobState }[]
 }
 
-export function UnitRow({ unit, sheet, note, jobs }: UnitRowProps) {
+export function UnitRow({ unit, due, note, jobs }: UnitRowProps) {
+  const sheet = useNewestSheet(unit.sheet)
   return (
     <Row href={`/units/${unit.id}`} className="unit-row">
       <div className="profile">
@@ -50,14 +52,18 @@ export function UnitRow({ unit, sheet, note, jobs }: UnitRowProps) {
         <span translate="no">{unit.description}</span>
         {note && <small className="book">{note}</small>}
       </div>
-      <span className="book">{whereItIs(jobs.filter(({ state }) => state.opened?.unit === unit.id))}</span>
+      <span className="book">
+        {whereItIs(jobs.filter(({ state }) => state.opened?.unit === unit.id))}
+        {due?.due && <small>{say(`unit.due.${due.service}`, { day: day(due.due.date) })}</small>}
+      </span>
     </Row>
   )
 }
 
 export function UnitsPage() {
-  const { units, riders, sheets } = useRegisters()
+  const { units, riders } = useRegisters()
   const jobs = useJobs()
+  const riderOf = ({ rider }: Unit) => riders.find(({ id }) => id === rider) ?? { hoursPerWeek: null, mass: null }
   const nameOf = (rider: string | null) => riders.find(({ id }) => id === rider)?.name
   return (
     <ShopFrame
@@ -77,7 +83,7 @@ export function UnitsPage() {
         <UnitRow
           key={unit.id}
           unit={unit}
-          sheet={sheets.find(({ id }) => id === unit.sheet)}
+          due={dueOfUnit(jobs, unit.id, riderOf(unit))[0]}
           note={nameOf(unit.rider) ? <span translate="no">{nameOf(unit.rider)}</span> : say('unit.no-rider')}
           jobs={jobs}
         />
