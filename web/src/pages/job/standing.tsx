@@ -130,7 +130,7 @@ export function JobStands() {
   const words: readonly Word[] = state.stopped ? ['call-off'] : ['aside', 'stop', 'call-off']
   const done = () => setWord(null)
   return (
-    <SideHead place="above" title={say('standing.title')} note={say(`job.state.${state.state}`)}>
+    <SideHead place="above" className="job-stands" title={say('standing.title')} note={say(`job.state.${state.state}`)}>
       <Waits />
       <Choice
         quiet
