@@ -26,6 +26,12 @@ export {
   type ClicksQuestion,
   clicksForDamping,
 } from './damping/clicks-for-damping.ts'
+export {
+  type DampingThere,
+  dampingAtTemperature,
+  type OilKnown,
+  type TemperatureQuestion,
+} from './damping/damping-at-temperature.ts'
 export { type DampingFromReturn, dampingFromReturn, type FromReturnQuestion } from './damping/damping-from-return.ts'
 export { type DampingRatio, dampingRatio, type RatioQuestion } from './damping/damping-ratio.ts'
 export { type Drop, type DropMoment, type DropQuestion, drop } from './damping/drop.ts'

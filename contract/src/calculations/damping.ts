@@ -33,7 +33,9 @@ const motionSaid = [
   'Mass is what moves, as the leg feels it: m·sin²(head angle) of a fork, m·leverage² of a shock.',
   'Friction is the same at every speed and stroke.',
 ]
-const quadratic = z.number().meta({ description: 'a number in N·s²/m²; 0 without an orifice', 'x-unit': 'N·s²/m²' })
+export const quadratic = z
+  .number()
+  .meta({ description: 'a number in N·s²/m²; 0 without an orifice', 'x-unit': 'N·s²/m²' })
 
 const exampleMotion = {
   spring: exampleFork,

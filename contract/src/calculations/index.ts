@@ -4,6 +4,7 @@ import { air } from './air.ts'
 import { type Answer, type Calculation, runChecked } from './calculation.ts'
 import { coils } from './coils.ts'
 import { dampings } from './damping.ts'
+import { dampingOil } from './damping-oil.ts'
 import { type DoubtInSteps, type DoubtWatch, doubtOver, doubtStepsOver } from './doubt.ts'
 import { faults } from './faults.ts'
 import { hoursRidden } from './hours.ts'
@@ -42,6 +43,7 @@ const all: readonly Calculation[] = [
   ...threads,
   ...oil,
   ...dampings,
+  ...dampingOil,
   ...wear,
   ...press,
   ...hoursRidden,

@@ -1,8 +1,9 @@
 /** Oil. */
-import { blend, oilHeight, Refusal, residualOil, saybolt, viscosity } from '@legwork/engine'
+import { blend, oilHeight, residualOil, saybolt, viscosity } from '@legwork/engine'
 import { z } from 'zod'
 import { calculation } from './calculation.ts'
-import { alwaysIn, count, quantity, si, taken, ways } from './fields.ts'
+import { alwaysIn, quantity, si, taken, ways } from './fields.ts'
+import { knownOil, oilFields, oilWays } from './known-oil.ts'
 import { withoutGaps } from './spring-fields.ts'
 
 const mm2 = quantity('viscosity')
@@ -20,17 +21,7 @@ export const oil = [
     formula: 'log log Z = A − B·log T, Z = ν + 0.7 + exp(−1.47 − 1.84·ν − 0.51·ν²)',
     sources: ['ASTM D341-20', 'ASTM D2270-10', 'ISO 3448:1992'],
     range: '0.2 mm²/s up, between pour and cloud points; mineral and most synthetic oils.',
-    input: z
-      .strictObject({
-        points: z
-          .array(z.strictObject({ temperature, viscosity: mm2 }))
-          .max(10)
-          .optional(),
-        viscosity40: mm2.optional(),
-        viscosityIndex: count.optional(),
-        temperature,
-      })
-      .meta(ways(['points'], ['viscosity40', 'viscosityIndex'])),
+    input: z.strictObject({ ...oilFields, temperature }).meta(oilWays),
     output: z.strictObject({
       viscosity: si('viscosity'),
       viscosityIndex: si('number').nullable(),
@@ -43,17 +34,7 @@ export const oil = [
       ],
       temperature: '5 °C',
     },
-    run({ points, viscosity40, viscosityIndex, temperature: at }) {
-      const given = viscosity40 !== undefined && viscosityIndex !== undefined
-      if (points && viscosity40 === undefined && viscosityIndex === undefined)
-        return viscosity({ points, temperature: at })
-      if (!points && given) return viscosity({ viscosity40, viscosityIndex, temperature: at })
-      const allowed = 'two points, or viscosity40 and viscosityIndex'
-      const came = points
-        ? 'there with viscosity40 or viscosityIndex'
-        : 'missing, and not both of the other two are there'
-      throw new Refusal([{ field: 'points', code: 'wrong-form', came, allowed, next: 'Give one of the two ways.' }])
-    },
+    run: ({ temperature: at, ...oil }) => viscosity({ ...knownOil(oil), temperature: at }),
     assumptions: () => ["'Weight' is not a standard: compare oils by mm²/s at 40 °C and at the riding temperature."],
   }),
   calculation({

@@ -219,6 +219,7 @@ export const appCalculationWords = {
   'calc.out.clicks': 'Clicks out from closed',
   'calc.out.closed': 'Damping closed',
   'calc.out.perClick': 'Each click takes away',
+  'calc.out.factor': 'Times what it is here',
   'calc.out.damping-ratio.ratio': 'Damping ratio',
   'calc.out.critical': 'Critical damping',
   'calc.out.deepest': 'Deepest stroke',
