@@ -15,7 +15,7 @@ export async function addressesOf(page: Page, address: string): Promise<[name: s
     return (await link.getAttribute('href')) ?? ''
   }
   const [unit, sheet, calculation] = [await firstIn('units'), await firstIn('sheets'), await firstIn('calculations')]
-  const instrument = await firstIn('instruments')
+  const [rider, instrument] = [await firstIn('riders'), await firstIn('instruments')]
   return [
     ['bench', `${address}/`],
     ...chapters.map((chapter): [string, string] => {
@@ -26,11 +26,14 @@ export async function addressesOf(page: Page, address: string): Promise<[name: s
     ['prove-to-come', `${address}${working}/prove`],
     ['set-up-written', `${address}${finished}/set-up`],
     ['hand-over-to-come', `${address}${working}/hand-over`],
+    ['press', `${address}${working}/prove?test=press`],
+    ['return', `${address}${working}/prove?test=return`],
     ['stopped', `${address}${stopped}/look-over`],
     ['take-in-a-unit', `${address}/take-in`],
     ['units', `${address}/units`],
     ['unit', `${address}${unit}`],
     ['riders', `${address}/riders`],
+    ['rider', `${address}${rider}`],
     ['sheets', `${address}/sheets`],
     ['sheet', `${address}${sheet}`],
     ['sheet-read-in', `${address}/sheets/read-in`],

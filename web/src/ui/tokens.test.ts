@@ -69,6 +69,31 @@ describe('contrast', () => {
     expect(said.map((row) => row.slice(1).join(' '))).toEqual(table)
   })
 
+  it('safety colours are the same in both themes, on a ground of their own', () => {
+    const safety = Object.keys(themes.Day).filter((name) => name.startsWith('safety-'))
+    expect(safety.length).toBeGreaterThanOrEqual(5)
+    expect(safety.filter((name) => name in themes.Night)).toEqual([])
+  })
+
+  it('print is black on white: no wash, no violet', () => {
+    const print = tokensOf('  :root:root')
+    const colours = Object.keys(themes.Night).filter((name) => themes.Night[name]?.startsWith('#'))
+    expect(colours.filter((name) => !['#fff', '#000'].includes(print[name] ?? ''))).toEqual([])
+    for (const name of Object.keys(least)) expect(print[name]).toBe('#000')
+    for (const name of grounds) expect(print[name]).toBe('#fff')
+  })
+
+  it('sizes stand in docs/design.md as they are', () => {
+    const phone = tokensOf('@media (max-width: 639px) {\n  :root')
+    const said = [...read('../../../docs/design.md').matchAll(/^\| `--([\w-]+)` +\| ([\d.]+) +\| ([\d.]+) +\|/gm)]
+    const names = Object.keys(themes.Day).filter((name) => /^(figure|size)-/.test(name))
+    expect(said.map(([, name]) => name)).toEqual(names)
+    for (const [, name = '', tablet, small] of said)
+      expect([tablet, small]).toEqual(
+        [themes.Day[name], phone[name] ?? themes.Day[name]].map((one) => one?.replace('px', '')),
+      )
+  })
+
   it('the machine’s dark theme is the chosen one', () => {
     expect(tokensOf('  :root:not([data-theme="light"])')).toEqual(themes.Night)
   })
