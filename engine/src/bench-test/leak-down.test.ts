@@ -38,15 +38,23 @@ it('percent a day by the absolute method, with the room grown warmer', () => {
   expect(lost / percent).toBeCloseTo(1, 12)
 })
 
-describe('three cases of a workshop (invented), by their arithmetic', () => {
-  it('68 psi to 55 in 24 h at 20 °C loses 19 %', () => {
+describe('three jobs of the demonstration (invented), by their arithmetic', () => {
+  it('J05: 68 psi to 55 in 24 h at 20 °C loses 19 %', () => {
     const volume = 187e-6
     const end = { reading: 55 * psi, temperature: room, how: 'left' as const }
     const worked = leakDown({ volume, start: { reading: 68 * psi, temperature: room }, end, duration: 86_400 })
     expect(1 - worked.pressureEnd / worked.pressureStart).toBeCloseTo(0.19, 2)
     expect(worked.significant).toBe(true)
   })
-  it('180 psi read again as 171 through a hose of 5 % is no leak', () => {
+  // After the new core: 68 psi in 187 ml show 68·187/192 = 66.2 through 5 ml of hose; 66 read is no leak.
+  it('J05, mended: 66 is what 68 psi show on attaching a day later', () => {
+    const end = { reading: 66 * psi, temperature: room }
+    const question = { volume: 187e-6, hoseVolume: 5e-6, start: { reading: 68 * psi, temperature: room }, end }
+    const worked = leakDown({ ...question, duration: 86_400 })
+    expect(worked.expectedReading / psi).toBeCloseTo(66.2, 1)
+    expect(worked.significant).toBe(false)
+  })
+  it('J01: 180 psi read again as 171 through a hose of 5 % is no leak', () => {
     const question = {
       volume: 95e-6,
       hoseVolume: 5e-6,
@@ -60,7 +68,7 @@ describe('three cases of a workshop (invented), by their arithmetic', () => {
     expect(worked.expectedReading / psi).toBeCloseTo(171, 6)
   })
   // (76 + 14.696)·276.15/294.15 − 14.696 = 70.45 psi; through 174 ml and 5 ml of hose 68.5.
-  it('76 psi at 21 °C read as 68 at 3 °C is the cold and the hose', () => {
+  it('J13: 76 psi at 21 °C read as 68 at 3 °C is the cold and the hose', () => {
     const question = {
       volume: 174e-6,
       hoseVolume: 5e-6,

@@ -90,7 +90,7 @@ describe('end parts', () => {
 })
 
 describe('air in the lower legs', () => {
-  // A fork (invented) drained of 62 ml where its sheet says 15: 225 ml, 36 mm stanchion, 10 mm rod, at 132 mm, exponent 1.2.
+  // Job J07 of the demonstration (invented): a fork drained of 62 ml where its sheet says 15: 225 ml, 36 mm stanchion, 10 mm rod, at 132 mm, exponent 1.2.
   // (163/(163 − 939.3 mm²·132 mm))^1.2 = 5.57 → 434 N; with 15 ml 183 N.
   it.each([
     [62e-6, 434],
