@@ -43,10 +43,20 @@ describe('work at arm’s length', () => {
     await enterDemo(page, server.address)
     // The demo's fork on the bench: the left foot is torqued, the right one is not.
     const href = await page.getByRole('link', { name: /U09/ }).first().getAttribute('href')
-    await page.goto(`${server.address}/hands`)
-    await page.getByText('Sunniva Raghavold').first().click()
-    await page.goto(`${server.address}${href}/work`)
     const main = page.getByRole('main')
+    // Whoever looks at another one's job sees both ticks as well; taking it over is asked in the title block.
+    await page.goto(`${server.address}${href}/work`)
+    await page.getByRole('button', { name: 'Sunniva Raghavold' }).waitFor()
+    for (const who of ['the one who looks', 'the one who works']) {
+      if (who === 'the one who works') {
+        await page.goto(`${server.address}/hands`)
+        await page.getByText('Sunniva Raghavold').first().click()
+        await page.goto(`${server.address}${href}/work`)
+      }
+      const shut = await main.getByRole('button', { name: 'Right leg first' }).boundingBox()
+      const tick = await main.getByRole('checkbox', { name: 'Right leg', exact: true }).boundingBox()
+      expect((tick?.y ?? 768) + (tick?.height ?? 0), who).toBeLessThanOrEqual(shut?.y ?? 0)
+    }
     await main.getByRole('heading', { level: 1, name: 'Torque the foot fasteners' }).waitFor()
     const bar = await main.getByRole('button', { name: 'Right leg first' }).boundingBox()
     for (const name of ['Left leg', 'Right leg']) {
@@ -55,6 +65,11 @@ describe('work at arm’s length', () => {
       expect((tick?.y ?? 0) + (tick?.height ?? 0), name).toBeLessThanOrEqual(bar?.y ?? 0)
     }
     expect((bar?.y ?? 0) + (bar?.height ?? 0)).toBeLessThanOrEqual(768)
+    // Two torques: the wrench's is the one to set, so it alone stands in a window, and it is the larger.
+    const set = main.locator('.scale-window')
+    expect(await set.allInnerTexts()).toEqual([expect.stringMatching(/^4\.9\s*N·m$/)])
+    const [arrives = 0, wrench = 0] = await digitHeights(page)
+    expect(wrench).toBeGreaterThan(1.25 * arrives)
     // A gate with no way round stands shut behind the step in hand: no air before both feet are torqued.
     await main.getByRole('img', { name: /Step 13 of 17\. A gate is shut behind step 13\./ }).waitFor()
 
