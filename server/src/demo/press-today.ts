@@ -2,12 +2,10 @@
  * A press test in the demo: what a fork made to this sheet would show, with a friction of its own and readings that scatter.
  * Drawn from a seed, measured on nothing.
  */
-import { normalDraw, seededDraws, springCurve } from '@legwork/engine'
-import { type EntryBodies, springOf } from '@legwork/trade'
+import { normalDraw, pressTest, seededDraws, springCurve } from '@legwork/engine'
+import { type EntryBodies, pressHold, pressStops, springOf } from '@legwork/trade'
 import type { Begun, DemoShop } from './job-of-today.ts'
 
-/** Stops of the tape [m], on the way in and back out again. */
-const stops = [10, 25, 40, 55, 70, 85, 100].map((millimetres) => millimetres / 1000)
 /** A luggage scale reads to 10 g and is held by hand: 4 N; the tape is read to 0.7 mm. */
 const [forceScatter, strokeScatter] = [4, 0.0007]
 
@@ -20,7 +18,7 @@ interface Pressed {
   seed: number
 }
 
-/** Fills, then presses stop by stop down and back up, each held for 20 s. */
+/** Fills, then presses stop by stop down and back up; the friction is what the press test makes of it. */
 export function pressToday(job: Begun, shop: DemoShop, { phase, pressure, friction, seed }: Pressed): void {
   const { pump, scale, thermometer } = shop.instruments
   const draws = seededDraws(seed)
@@ -30,13 +28,27 @@ export function pressToday(job: Begun, shop: DemoShop, { phase, pressure, fricti
     job.write('measured', { what, ...at, reading, ...(press ? { press } : {}) })
   write('press-temperature', { value: 293.15, measure: 'K', instrument: thermometer, how: null })
   const of = write('press-pressure', { value: pressure, measure: 'Pa', instrument: pump, how: 'pumped' })
-  const read = (stroke: number, way: 'pressing' | 'releasing') => {
+  const read = (stroke: number, way: 'pressing' | 'releasing'): number => {
     const really = stroke + strokeScatter * normalDraw(draws)
     const { points } = springCurve({ ...spring, stroke: really }, { pressure, points: 2 })
     const held = (points.at(-1)?.force ?? 0) + (way === 'pressing' ? friction : -friction)
     const value = Math.round(held + forceScatter * normalDraw(draws))
-    write('press-force', { value, measure: 'N', instrument: scale, how: null }, { of, stroke, way, held: 20 })
+    write('press-force', { value, measure: 'N', instrument: scale, how: null }, { of, stroke, way, held: pressHold })
+    return value
   }
-  for (const stroke of stops) read(stroke, 'pressing')
-  for (const stroke of stops.toReversed()) read(stroke, 'releasing')
+  const stops = pressStops(spring, pressure, 0.2 * spring.stroke)
+  const pressing = stops.map((stroke) => read(stroke, 'pressing'))
+  const releasing = stops.toReversed().map((stroke) => read(stroke, 'releasing'))
+  const readings = stops.map((stroke, index) => ({
+    stroke,
+    pressing: pressing[index] ?? 0,
+    releasing: releasing.at(-1 - index) ?? 0,
+  }))
+  const found = pressTest(spring, {
+    presses: [{ pressure, readings }],
+    forceSd: forceScatter,
+    strokeSd: strokeScatter,
+  })
+  const value = Math.round(found.friction * 10) / 10
+  write('friction', { value, measure: 'N', instrument: scale, how: null })
 }
