@@ -81,13 +81,14 @@ export function FingerForce({ frame, slow, stroke, fullStroke, forceMeasure }: F
   const force = forceAt(slow, stroke)
   if (force === null) return null
   const { x, y, plot } = frame
-  const left = stroke > fullStroke * 0.55
+  // Below the curve there is nothing on the way; near its end the names stand there.
+  const above = stroke > fullStroke * 0.7
   return (
     <Lettering
       halo
-      x={px(x(stroke) + (left ? -10 : 10))}
-      y={px(Math.max(plot.top + 34, y(force) - 10))}
-      textAnchor={left ? 'end' : 'start'}
+      x={px(x(stroke) + (above ? -10 : 10))}
+      y={px(above ? Math.max(plot.top + 34, y(force) - 10) : Math.min(plot.top + plot.height - 5, y(force) + 20))}
+      textAnchor={above ? 'end' : 'start'}
       fontWeight={600}
     >
       <Figure value={forceMeasure.format(force / forceMeasure.size)} unit={forceMeasure.unit} size={17} />

@@ -18,10 +18,10 @@ const strokeMeasure = { size: 0.001, unit: 'mm', format: newton }
 const forceMeasure = { size: 1, unit: 'N', format: newton }
 
 /** Under the drawing, so far right that the stroke axis is the stanchion's; on a narrow page on its own. */
-function chartPlace(table: ForkTable | null, width: number) {
-  if (!table || width < 800) return { width: width < 560 ? width : Math.round(width * 0.58), height: 348 }
+function chartPlace(table: ForkTable | null, width: number, alone: boolean) {
+  if (!table || width < 800) return { width: width < 560 || alone ? width : Math.round(width * 0.58), height: 348 }
   const axis = strokeAxisOf(table)
-  const [{ left }, height] = [besidePaper, width > 1000 ? 336 : 296]
+  const [{ left }, height] = [besidePaper, width > 1000 ? 316 : 296]
   return {
     width: Math.round(width * (1 - axis.from) + left),
     height,
@@ -51,6 +51,8 @@ interface SetUpChartProps {
   sag: Sag
   /** Share of the stroke. */
   wanted: { low: number; high: number }
+  /** Nothing stands beside it on a page that is held upright. */
+  alone: boolean
   /** Beside the drawing's own acts. */
   acts: ReactNode
   /** Under the drawings, with the stroke that the finger is at. */
@@ -59,7 +61,7 @@ interface SetUpChartProps {
 }
 
 export function SetUpChart(props: SetUpChartProps) {
-  const { sheet, now, before, lastVisit, readings, load, sag, wanted, acts, bar, children } = props
+  const { sheet, now, before, lastVisit, readings, load, sag, wanted, alone, acts, bar, children } = props
   const [place, width] = useOwnWidth(876)
   const [stroke, onStroke] = useState(sag.stroke)
   const text = useShownText()
@@ -70,7 +72,7 @@ export function SetUpChart(props: SetUpChartProps) {
   const { slow, fast } = useMemo(() => curvesOf(now, sag.stroke), [now, sag.stroke])
   const beforeSlow = useMemo(() => (before ? curvesOf(before, 0).slow : null), [before])
   const lastSlow = useMemo(() => (lastVisit ? curvesOf(lastVisit, 0).slow : null), [lastVisit])
-  const where = useMemo(() => chartPlace(table, width), [table, width])
+  const where = useMemo(() => chartPlace(table, width, alone), [table, width, alone])
   const here = Math.min(stroke, prepared.fullStroke)
   const fork = table && forkAt(table, prepared, here)
   const percent = (share: number) => Math.round(share * 100)

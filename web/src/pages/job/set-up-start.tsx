@@ -180,6 +180,7 @@ function Stage({ inputs, chosen, onChosen, onSag, onSpacers, worked }: StartProp
         load={load}
         sag={sagThen ?? sag}
         wanted={wanted}
+        alone={asking}
         acts={
           !asking && (
             <Button
