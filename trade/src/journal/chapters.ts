@@ -130,7 +130,6 @@ export function chaptersOf(
 
 /** What a stopped or contested job says at its chapter's head. */
 export function stopOf(progress: Progress): JobState['stopped'] {
-  if (progress.stop) return progress.stop
   const traits = traitsFor(progress)
   const condemned = traits.parts.find((part) => progress.facts[`chassis.${part}`] === 'condemned')
   const found = condemned && progress.chassis[condemned]
@@ -140,6 +139,8 @@ export function stopOf(progress: Progress): JobState['stopped'] {
       gate: 'R1',
       because: message('gate.R1.condemned', { part: message(`part.${condemned}`) }),
     }
+  // A condemned part says more than a person's stop, whose reason is on the notice.
+  if (progress.stop) return progress.stop
   if (progress.lateStop) return progress.lateStop
   const open = progress.contested.find((one) => one.ruling === null)
   return open

@@ -69,6 +69,7 @@ export const appPlaceWords = {
   'bench.booked': 'Booked',
   'bench.empty': 'An empty book. Put the first unit on the bench.',
   'bench.take-in': 'Take in a unit',
+  'bench.stopped.condemned': 'Stopped: {part} condemned.',
   'bench.work': '{n} min of work',
   'bench.hands': '{n} min of hands',
   'bench.room': 'room for {n} bath {n?service|services}',

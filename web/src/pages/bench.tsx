@@ -1,7 +1,18 @@
-import { chapterOrder, type JobState, type Stream, say, sayMessage } from '@legwork/trade'
+import {
+  type Chapter,
+  chapterOrder,
+  chassisParts,
+  type JobState,
+  type Stream,
+  say,
+  sayMessage,
+  type Unit,
+} from '@legwork/trade'
+import { useLocation } from 'wouter'
 import { ChapterRule } from '../charts/chapter-rule.tsx'
 import { UnitProfile } from '../cutaway/unit-profile.tsx'
 import { day } from '../figures/moment.ts'
+import { LabelScan } from '../labels/label-scan.tsx'
 import { GateMark } from '../marks/gate-mark.tsx'
 import { SafetySign } from '../marks/safety-sign.tsx'
 import { useJobs, useNow, useRegisters, useStation } from '../offline/hooks.tsx'
@@ -13,10 +24,21 @@ import { lastService } from './last-service.ts'
 import { ShopFrame } from './shop-frame.tsx'
 import './bench.css'
 
+/** Why it is stopped, in one line; the whole of it stands on the job's own page. */
+function stopSays(state: JobState): string | null {
+  if (!state.stopped) return null
+  const part = chassisParts.find((one) => state.chassis[one]?.verdict === 'condemned')
+  return part ? say('bench.stopped.condemned', { part: say(`part.${part}`) }) : sayMessage(state.stopped.because)
+}
+
+/** A condemned chassis stops a job where it was looked at, whatever else was not kept yet. */
+const chapterOf = (state: JobState): Chapter =>
+  state.stopped?.gate === 'R1' && Object.keys(state.chassis).length > 0 ? 'look-over' : state.next.chapter
+
 /** Where it stands: the chapter and step, or why it stands still. */
 function whereItStands(state: JobState): string {
   if (state.waiting?.for) return say(`job.waits.${state.waiting.for}`)
-  const chapter = say(`chapter.${state.next.chapter}`)
+  const chapter = say(`chapter.${chapterOf(state)}`)
   return state.next.chapter === 'work' && state.currentStep !== null
     ? say('bench.step', { chapter, step: state.currentStep + 1, count: state.steps.length })
     : chapter
@@ -47,8 +69,9 @@ function BenchRow({ stream, state, jobs }: BenchRowProps) {
   const sheet = state.sheet ?? sheets.find(({ id }) => id === unit?.sheet)
   const due = lastService(jobs, unit?.id ?? null, rider?.hoursPerWeek ?? null, now)?.due ?? null
   const asked = state.opened?.asked ? texts.get(state.opened.asked)?.text : null
-  const at = chapterOrder.indexOf(state.next.chapter)
-  const shut = state.stopped?.because ?? state.next.blocked?.because
+  const at = chapterOrder.indexOf(chapterOf(state))
+  const blocked = state.next.blocked?.because
+  const shut = stopSays(state) ?? (blocked ? sayMessage(blocked) : null)
   return (
     <Row href={`/jobs/${encodeURIComponent(stream)}`} className={state.stopped ? 'bench-row is-stopped' : 'bench-row'}>
       <div className="unit" translate="no">
@@ -79,7 +102,7 @@ function BenchRow({ stream, state, jobs }: BenchRowProps) {
         <small className="book">
           {shut ? (
             <>
-              {!state.stopped && <GateMark open={false} size={22} />} {sayMessage(shut)}
+              {!state.stopped && <GateMark open={false} size={22} />} {shut}
             </>
           ) : (
             visit?.promised && say('bench.promised', { day: day(visit.promised) })
@@ -89,7 +112,7 @@ function BenchRow({ stream, state, jobs }: BenchRowProps) {
       </div>
       <div className="minutes">
         {state.stopped && <SafetySign sign="prohibition" size={46} />}
-        {!state.stopped && state.minutesPlanned > 0 && (
+        {!state.stopped && Math.round(state.minutesLeft) > 0 && (
           <>
             <span translate="no">{Math.round(state.minutesLeft)}</span>
             <small>{say('bench.min-left')}</small>
@@ -107,6 +130,12 @@ export function Bench() {
     const group = benchGroupOf(job.state.state)
     return group ? [{ ...job, group }] : []
   })
+  const [, go] = useLocation()
+  /** To its job that is here, else to its card. */
+  const turnTo = (unit: Unit) => {
+    const job = here.find(({ state }) => state.opened?.unit === unit.id)
+    go(job ? `/jobs/${encodeURIComponent(job.stream)}` : `/units/${unit.id}`)
+  }
   const minutes = here
     .filter(({ group, state }) => group === 'on-the-bench' && !state.stopped)
     .reduce((sum, { state }) => sum + state.minutesLeft, 0)
@@ -115,9 +144,12 @@ export function Bench() {
       place="bench"
       title={say('bench.title')}
       actions={
-        <LinkButton kind="main" href="/take-in" arrow="forward">
-          {say('bench.take-in')}
-        </LinkButton>
+        <>
+          <LabelScan size="main" onUnit={turnTo} />
+          <LinkButton kind="main" href="/take-in" arrow="forward">
+            {say('bench.take-in')}
+          </LinkButton>
+        </>
       }
     >
       <BenchHead work={minutes} />

@@ -1,6 +1,6 @@
 /** Take in: the snapshot in its order, beside what the rider said and left. */
 import { type Instrument, type Reading, type SnapshotItem, say, traitsOf } from '@legwork/trade'
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { useStation } from '../../offline/hooks.tsx'
 import { PhotoStrip } from '../../photos/photo-strip.tsx'
 import { PhotoTaking, photosInHand } from '../../photos/photo-taking.tsx'
@@ -100,6 +100,16 @@ function PhotosForm() {
   )
 }
 
+/** The form before it took the focus away with it: the next number is typed at once, and its pad opens. */
+function useNextField() {
+  const form = useRef<HTMLFormElement>(null)
+  useEffect(() => {
+    if (document.activeElement !== document.body) return
+    form.current?.querySelector<HTMLElement>('input:not([type=radio])')?.focus()
+  }, [])
+  return form
+}
+
 function KeepForm({ item }: { item: Exclude<SnapshotItem, 'photos'> }) {
   const { instruments } = useJobView()
   const { write, refusal } = useWriting()
@@ -108,6 +118,7 @@ function KeepForm({ item }: { item: Exclude<SnapshotItem, 'photos'> }) {
   const [pump, setPump] = useLastUsed('gauge', pumps, pumps.length === 1 ? (pumps[0]?.id ?? null) : null)
   const length = item === 'length' || item === 'ring'
   const readWith = useReadWith('length', length ? ['tape', 'caliper'] : [])
+  const form = useNextField()
   const [unknown, setUnknown] = useState(false)
   if (unknown) return <NotKnown item={item} onDone={() => setUnknown(false)} />
   const pressure = item === 'pressure'
@@ -123,6 +134,7 @@ function KeepForm({ item }: { item: Exclude<SnapshotItem, 'photos'> }) {
   }
   return (
     <form
+      ref={form}
       className="keep-form"
       onSubmit={(event) => {
         event.preventDefault()

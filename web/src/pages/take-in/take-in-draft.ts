@@ -9,7 +9,6 @@ import {
   type Posture,
   postureOf,
   type Rider,
-  type Unit,
   type UnitKind,
 } from '@legwork/trade'
 
@@ -118,9 +117,3 @@ export interface VisitDraft {
 }
 
 export const blankVisit: VisitDraft = { asked: '', spend: null, promised: '', leftWith: '' }
-
-/** What a hand scanner or a pasted link names: the unit of a label's code. */
-export function unitInCode(text: string, units: readonly Unit[]): Unit | null {
-  const id = /\/units\/([0-9a-f-]{36})/.exec(text)?.[1]
-  return units.find((unit) => unit.id === id) ?? null
-}

@@ -122,7 +122,12 @@ function TakeIn({ brought }: { brought: Brought }) {
         <div>
           {made && visitPart}
           <RiderPart draft={rider} onChange={setRider} home={home} />
-          <BikePart draft={bike} onChange={setBike} />
+          <BikePart
+            key={`${known?.id}`}
+            draft={bike}
+            onChange={setBike}
+            known={!made && Boolean(bikeById(known?.bike))}
+          />
         </div>
       </div>
       {missing.length > 0 && (

@@ -1,13 +1,14 @@
 /** Which unit: by the code on its label, by name, or a new one. */
 import { say, type Unit } from '@legwork/trade'
 import { useState } from 'react'
+import { LabelScan } from '../../labels/label-scan.tsx'
+import { unitInCode, unitOfLabel } from '../../labels/unit-in-code.ts'
 import { useRegisters } from '../../offline/hooks.tsx'
 import { Button } from '../../ui/button.tsx'
 import { TextField } from '../../ui/field.tsx'
 import { Row, SideHead } from '../../ui/ledger.tsx'
-import { LabelScan } from './label-scan.tsx'
 import { NewUnitPart } from './new-unit-part.tsx'
-import { type NewUnit, unitInCode } from './take-in-draft.ts'
+import type { NewUnit } from './take-in-draft.ts'
 
 /** As many as can be looked through at a glance. */
 const most = 8
@@ -47,16 +48,15 @@ function FindUnit({ chosen, suggested, onPick }: FindUnitProps) {
         value={find}
         onChange={(text) => {
           setFind(text)
-          // A scanner types the whole code at once.
-          const scanned = unitInCode(text, units)
-          if (scanned) onPick(scanned)
+          // A scanner types the whole code at once; a whole label names its unit too.
+          const named = unitInCode(text, units) ?? unitOfLabel(text, units)
+          if (named) onPick(named)
         }}
       />
       <LabelScan
-        onCode={(code) => {
-          const scanned = unitInCode(code, units)
-          setFind(scanned ? scanned.label : code)
-          if (scanned) onPick(scanned)
+        onUnit={(unit) => {
+          setFind(unit.label)
+          onPick(unit)
         }}
       />
       {shown.map((unit) => (

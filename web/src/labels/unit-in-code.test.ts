@@ -1,6 +1,6 @@
 import type { Unit } from '@legwork/trade'
 import { expect, test } from 'vitest'
-import { unitInCode } from './take-in-draft.ts'
+import { unitInCode, unitOfLabel } from './unit-in-code.ts'
 
 const id = '0196c000-0000-7000-8000-00000000000a'
 const unit: Unit = {
@@ -19,4 +19,11 @@ test('a label’s code names its unit, and nothing else does', () => {
   expect(unitInCode(`http://127.0.0.1:4720/units/${id}`, [unit])).toBe(unit)
   expect(unitInCode(`http://127.0.0.1:4720/units/${id.replace('a', 'b')}`, [unit])).toBeNull()
   expect(unitInCode('U01', [unit])).toBeNull()
+})
+
+test('what stands on a label names its unit, however it is typed, unless two have it', () => {
+  expect(unitOfLabel(' u 01', [unit])).toBe(unit)
+  expect(unitOfLabel('U1', [unit])).toBeNull()
+  expect(unitOfLabel('', [unit])).toBeNull()
+  expect(unitOfLabel('u01', [unit, { ...unit, id: 'other' }])).toBeNull()
 })

@@ -1,7 +1,9 @@
 /** Reading a label's code with the camera, where the browser can. */
-import { say } from '@legwork/trade'
+import { say, type Unit } from '@legwork/trade'
 import { useState } from 'react'
-import '../../photos/photo-strip.css'
+import { useRegisters } from '../offline/hooks.tsx'
+import { unitInCode } from './unit-in-code.ts'
+import '../photos/photo-strip.css'
 
 /** The Shape Detection API's part that is used; not every browser has it. */
 interface CodeReader {
@@ -23,28 +25,40 @@ async function codeIn(file: File): Promise<string | null> {
   return codes[0]?.rawValue ?? null
 }
 
-export function LabelScan({ onCode }: { onCode: (code: string) => void }) {
-  const [unread, setUnread] = useState(false)
+interface LabelScanProps {
+  onUnit: (unit: Unit) => void
+  size?: 'row' | 'main'
+}
+
+/** Nothing where this browser reads no codes: what stands on the label is typed then. */
+export function LabelScan({ onUnit, size = 'row' }: LabelScanProps) {
+  const { units } = useRegisters()
+  const [says, setSays] = useState<'take-in.scan.unread' | 'take-in.scan.unknown' | null>(null)
   if (!Reader) return null
   const read = async (file: File | undefined) => {
     if (!file) return
     const code = await codeIn(file)
-    setUnread(code === null)
-    if (code) onCode(code)
+    const unit = code === null ? null : unitInCode(code, units)
+    setSays(code === null ? 'take-in.scan.unread' : unit ? null : 'take-in.scan.unknown')
+    if (unit) onUnit(unit)
   }
   return (
     <>
-      <label className="button second size-row photo-input">
+      <label className={`button second size-${size} photo-input`}>
         <span>{say('take-in.scan')}</span>
         <input
           type="file"
           accept="image/*"
           capture="environment"
-          onChange={(event) => void read(event.target.files?.[0])}
+          onChange={(event) => {
+            void read(event.target.files?.[0])
+            // The same picture taken again is a try too.
+            event.target.value = ''
+          }}
         />
       </label>
       <p className="refusal" role="alert">
-        {unread && say('take-in.scan.unread')}
+        {says && say(says)}
       </p>
     </>
   )
