@@ -19,5 +19,9 @@ export const restWords = {
   'prove.leak-down.expected': 'If nothing is lost it shows {reading}.',
   'prove.leak-down.lost': 'Lost {lost} in {minutes} min, more than the gauge’s doubt: find the leak.',
   'prove.leak-down.tight': 'In {minutes} min nothing was lost beyond the gauge’s doubt.',
+  'prove.leak-down.inside': 'What was in it then',
+  'prove.leak-down.inside.note': 'hose undone, told at the temperature of the first reading',
+  'prove.leak-down.share': '{percent} % of the pressure lost',
+  'prove.leak-down.cannot': 'Cannot tell: the gauge reads to {step}. 24 hours would decide.',
   'prove.leak-down.no-clock': 'How long it took no clock can tell.',
 } as const satisfies Record<string, string>

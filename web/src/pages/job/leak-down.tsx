@@ -8,8 +8,9 @@ import { SideHead, ValueRow } from '../../ui/ledger.tsx'
 import { ByWhom } from './by-whom.tsx'
 import { pumpsOf, useJobView, useWriting } from './job-view.tsx'
 import { useLastUsed } from './last-used.ts'
+import { LeakFound } from './leak-found.tsx'
 import { benchTemperature, leakOf, leakPair, leakQuestion } from './leak-reading.ts'
-import { leakWorkings } from './leak-workings.tsx'
+import { insideWorkings, leakWorkings } from './leak-workings.tsx'
 import { ReadWithPick, useReadWith } from './read-with.tsx'
 import { ReadingField, Shown, useShownText } from './readings.tsx'
 import { Refused } from './refused.tsx'
@@ -102,7 +103,12 @@ export function LeakDownTest() {
   const leak = restOf('leak')
   const read = instruments.find((one) => one.id === start?.reading.instrument)
   const pump = read?.kind === 'pump' ? read : null
-  const asked = { sheet, spacers: state.setUp?.spacers ?? 0, pump, minutes: leak?.over?.minutes ?? 10 }
+  const asked = {
+    sheet,
+    spacers: state.setting?.spacers ?? state.setUp?.spacers ?? sheet?.spacers?.value ?? 0,
+    pump,
+    minutes: leak?.over?.minutes ?? 10,
+  }
   const from = startTemperature?.reading.value ?? null
   const readAt = (temperature: number | null, reading?: number) =>
     start &&
@@ -120,8 +126,11 @@ export function LeakDownTest() {
     const reading = readAt(temperature)?.expectedReading
     return put && reading !== undefined ? { reading, workings: () => leakWorkings(put, pump) } : null
   }
-  const found = readAt(endTemperature?.reading.value ?? null, end?.reading.value)
-  const taken = found && start ? start.reading.value - (readAt(from)?.expectedReading ?? 0) : null
+  const readAgain = end && { ...asked, end: end.reading.value, endTemperature: endTemperature?.reading.value ?? null }
+  const put =
+    start && readAgain ? leakQuestion({ ...readAgain, start: start.reading.value, startTemperature: from }) : null
+  const found = end && readAt(endTemperature?.reading.value ?? null, end.reading.value)
+  const taken = start ? start.reading.value - (readAt(from)?.expectedReading ?? start.reading.value) : null
   if (state.facts.fill === 'none' && !start) return null
   return (
     <SideHead place="above" title={say('prove.leak-down')} note={say('prove.leak-down.note')}>
@@ -142,18 +151,14 @@ export function LeakDownTest() {
           <Shown value={end.reading.value} measure="Pa" size="row" hand />
         </ValueRow>
       )}
-      {end && found && (
-        <p>
-          {say('prove.leak-down.expected', { reading: text(found.expectedReading, 'Pa') })}{' '}
-          {leak?.over?.minutes === null || leak?.over === undefined
-            ? say('prove.leak-down.no-clock')
-            : found.significant && found.leak > 0
-              ? say('prove.leak-down.lost', {
-                  lost: text(found.pressureStart - found.pressureEnd, 'Pa'),
-                  minutes: Math.round(leak.over?.minutes ?? 0),
-                })
-              : say('prove.leak-down.tight', { minutes: Math.round(leak.over?.minutes ?? 0) })}
-        </p>
+      {found && put && (
+        <LeakFound
+          found={found}
+          minutes={leak?.over?.minutes ?? null}
+          pump={pump}
+          should={() => leakWorkings(put, pump)}
+          inside={() => insideWorkings(put, pump)}
+        />
       )}
     </SideHead>
   )

@@ -1,6 +1,6 @@
 import { demoSheet, demoUnits } from '@legwork/trade'
 import { expect, test } from 'vitest'
-import { leakOf } from './leak-reading.ts'
+import { leakOf, leakShare } from './leak-reading.ts'
 
 const unit = demoUnits.find(({ key }) => key === 'U01')
 if (!unit) throw new Error('no U01')
@@ -37,4 +37,16 @@ test('a pump that reads 4 % high shows 4 % more, and nothing is lost by that', (
   })
   expect(found?.expectedReading).toBeCloseTo(1.04 * 600_000 * (187 / 192), 3)
   expect(Math.abs(found?.leak ?? Number.NaN)).toBeLessThan(1e-6)
+})
+
+// By hand: 600,000 Pa left, 594,000 Pa found = 1 % lost; one psi of step: 1.645·√2·6,895/√12/600,000 = 0.77 %.
+test('the share lost is told with what the gauge leaves open, by the limit of such a rest', () => {
+  const found = leakOf({ sheet, spacers: 1, pump, start: 600_000, end: 594_000 * (187 / 192), minutes: 10 })
+  const lost = found && leakShare(found, 10, pump)
+  expect(lost?.what).toBe('leak-10-min')
+  expect(lost?.share).toBeCloseTo(0.01, 6)
+  expect(lost?.halfWidth).toBeCloseTo(0.0077, 4)
+  expect(found && leakShare(found, 24 * 60, pump)?.what).toBe('leak-24-h')
+  // Neither limit is made for three hours.
+  expect(found && leakShare(found, 180, pump)).toBeNull()
 })

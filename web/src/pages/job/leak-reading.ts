@@ -82,3 +82,31 @@ export function leakOf(asked: LeakAsked): LeakDown | null {
   const found = leakDown(put.question)
   return { ...found, expectedReading: found.expectedReading * put.error }
 }
+
+export interface LeakShare {
+  what: 'leak-10-min' | 'leak-24-h'
+  /** Of the pressure at the start; what came out warmer than it went in has lost nothing. */
+  share: number
+  /** What both readings of the gauge leave open, nine times in ten. */
+  halfWidth: number
+}
+
+/** 5 % of a normal density lie beyond it on either side. */
+const nineInTen = 1.645
+
+/**
+ * The share that was lost, by the limit that is made for such a rest: up to half an hour, or about a day. Null between them.
+ *
+ * @source u of a reading: its step over √12 (JCGM 100:2008, F.2.2.1), two readings; limits: common practice, no source
+ */
+export function leakShare(found: LeakDown, minutes: number, pump: Pump | null): LeakShare | null {
+  const what = minutes <= 30 ? 'leak-10-min' : minutes >= 20 * 60 ? 'leak-24-h' : null
+  if (!what || found.pressureStart <= 0) return null
+  const { pressureStart, pressureEnd } = found
+  const resolution = pump?.resolution ?? 6894.757293168
+  return {
+    what,
+    share: Math.max(0, (pressureStart - pressureEnd) / pressureStart),
+    halfWidth: (nineInTen * Math.SQRT2 * resolution) / Math.sqrt(12) / pressureStart,
+  }
+}

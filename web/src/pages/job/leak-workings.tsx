@@ -46,3 +46,22 @@ export function leakWorkings(asked: { question: LeakQuestion; error: number }, p
     },
   }
 }
+
+/** What was in the chamber when it was read again, told at the first reading's temperature. */
+export function insideWorkings(asked: { question: LeakQuestion; error: number }, pump: Pump | null): Workings {
+  const { question } = asked
+  const { inputs, leavesOut } = leakWorkings(asked, pump)
+  return {
+    title: say('prove.leak-down.inside'),
+    formula: 'p = ((reading·(V + V_hose)/V + p_a)·T₁/T₂ − p_a)',
+    inputs: [
+      ...inputs,
+      {
+        name: say('prove.leak-down-end.reading'),
+        shown: <QuantityText value={question.end.reading} kind="pressure" digits={1} />,
+      },
+    ],
+    leavesOut,
+    asked: { calculation: 'leak-down', input: { ...question }, path: 'pressureEnd' },
+  }
+}
