@@ -1,5 +1,6 @@
 import { say } from '@legwork/trade'
 import ical from 'ical-generator'
+import './words.ts'
 
 export interface DueService {
   unitId: string

@@ -55,7 +55,7 @@ test('long lists go on over the page, under a head and with page numbers, and no
   const cautions = Array.from({ length: 6 }, (_, i) => `Caution ${i}: ${'a sentence that has to be read '.repeat(4)}.`)
   const [declined, kept, beforeYouRide] = [long('Declined'), long('Kept'), long('Check')]
   // One text as long as the book takes it.
-  const done = [{ what: 'word '.repeat(1999), figure: '5 N·m' }]
+  const done = [{ what: 'word '.repeat(700), figure: '5 N·m' }]
   const pdf = await renderHandOverPage({
     ...full,
     asked: 'asked '.repeat(90),
@@ -71,17 +71,18 @@ test('long lists go on over the page, under a head and with page numbers, and no
   for (let i = 0; i < 24; i += 1)
     for (const what of ['Declined', 'Kept', 'Check']) expect(text).toContain(`${what} ${i} `)
   for (let i = 0; i < 6; i += 1) expect(text).toContain(`Caution ${i}`)
-  expect(text.match(/\bword\b/g)).toHaveLength(1999)
+  expect(text.match(/\bword\b/g)).toHaveLength(700)
   expect(text.match(/\basked\b/g)).toHaveLength(91)
   expect(text).not.toContain('…')
-  const page = (n: number) => ask('pdftotext', pdf, '-f', String(n), '-l', String(n), '-')
+  // pdftotext ends each page with a form feed.
+  const page = (n: number) => text.split('\f')[n - 1] ?? ''
   for (let n = 2; n <= pages; n += 1) {
     expect(page(n)).toContain(`page ${n} of ${pages}`)
     expect(page(n)).toContain('J02, U01, 35 mm air fork, 150 mm. Quernfold Suspension Bench')
   }
   expect(page(1)).not.toContain('collected by')
   expect(page(pages)).toContain('collected by')
-})
+}, 30_000)
 
 // Invented figures of an invented job.
 const full: HandOverPage = {

@@ -1,6 +1,7 @@
 import PDFDocument from 'pdfkit'
 import { type Face, fileFor, fontFile } from './type-faces.ts'
 import { boxLabel, type Run, runsOf } from './type-runs.ts'
+import './words.ts'
 
 export type Ink = { face: Face; size: number }
 export type Align = 'start' | 'end' | 'middle'

@@ -42,7 +42,19 @@ interface LaidOut {
   height: number
 }
 
-function layOut(paper: Paper, row: RuledRow, width: number, { lead, pad }: Density): LaidOut[] {
+/** A row is measured several times before it is drawn, and every measuring sets its text. */
+const known = new WeakMap<Paper, Map<string, LaidOut[]>>()
+
+function layOut(paper: Paper, row: RuledRow, width: number, density: Density): LaidOut[] {
+  const rows = known.get(paper) ?? new Map<string, LaidOut[]>()
+  known.set(paper, rows)
+  const key = JSON.stringify([row, width, density])
+  const before = rows.get(key) ?? setOut(paper, row, width, density)
+  rows.set(key, before)
+  return before
+}
+
+function setOut(paper: Paper, row: RuledRow, width: number, { lead, pad }: Density): LaidOut[] {
   const indent = row.verdict ? verdictWidth : 0
   const mark = row.source ? markWidth + 6 : 0
   const figure = row.figure ? wrap(paper, [{ ink: figures, text: row.figure }], width * 0.56 - mark) : []

@@ -10,7 +10,6 @@ import { appSheetWords } from './app-sheets.ts'
 import { appTakeInWords } from './app-take-in.ts'
 import { gateWords } from './gates.ts'
 import { jobWords } from './job.ts'
-import { paperWords } from './papers.ts'
 import { refusalWords } from './refusals.ts'
 import { restWords } from './rests.ts'
 import { sheetWords } from './sheet.ts'
@@ -24,7 +23,6 @@ export const catalogue = {
   ...refusalWords,
   ...restWords,
   ...sheetWords,
-  ...paperWords,
   ...signWords,
   ...appFigureWords,
   ...appFrameWords,

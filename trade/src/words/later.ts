@@ -8,6 +8,7 @@ import type { appLifeWords } from './app-life.ts'
 import type { faultTestWords } from './fault-tests.ts'
 import type { faultWords } from './faults.ts'
 import type { lookOverWords } from './look-over.ts'
+import type { paperWords } from './papers.ts'
 import type { supplyWords } from './supplies.ts'
 
 export type LaterWords = typeof faultWords &
@@ -17,6 +18,7 @@ export type LaterWords = typeof faultWords &
   typeof appCalculationPictureWords &
   typeof appInstrumentWords &
   typeof lookOverWords &
+  typeof paperWords &
   typeof supplyWords &
   typeof appLifeWords &
   typeof appBenchTestWords

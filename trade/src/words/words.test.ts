@@ -12,6 +12,7 @@ import { faultTestWords } from './fault-tests.ts'
 import { faultWords } from './faults.ts'
 import type { LaterWords } from './later.ts'
 import { lookOverWords } from './look-over.ts'
+import { paperWords } from './papers.ts'
 import { supplyWords } from './supplies.ts'
 import { isWordKey, message, say, sayMessage, sayPressuresIn, setVoice } from './words.ts'
 
@@ -25,6 +26,7 @@ const later: LaterWords = {
   ...appBenchTestWords,
   ...appLifeWords,
   ...lookOverWords,
+  ...paperWords,
   ...supplyWords,
 }
 

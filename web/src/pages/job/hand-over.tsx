@@ -1,8 +1,10 @@
 /** Hand over: what goes back on, what it leaves with, papers, and who received it. */
 import {
-  dueFrom,
-  intervals,
+  type GateId,
   isServiceId,
+  isWordKey,
+  type NextService,
+  nextServices,
   type PutBackItem,
   type Sheet,
   type SourcedNumber,
@@ -75,6 +77,13 @@ function PutBack() {
   )
 }
 
+/** What the gate is about: its number says nothing to a rider. */
+function gateTitle(gate: GateId): string {
+  const key = `gate.${gate}`
+  // Titles of gates have no parameters.
+  return isWordKey(key) ? sayMessage({ key, params: {} }) : gate
+}
+
 function LeavesWith() {
   const { state, text } = useJobView()
   const nameOf = useNameOf()
@@ -105,7 +114,11 @@ function LeavesWith() {
           ? say('hand.waived.none')
           : waivers.map((one) => (
               <p key={one.entry} translate="no">
-                {say('hand.waived.says', { gate: one.gate, name: nameOf(one.person), reason: text(one.reason) ?? '–' })}
+                {say('hand.waived.says', {
+                  gate: gateTitle(one.gate),
+                  name: nameOf(one.person),
+                  reason: text(one.reason) ?? '–',
+                })}
               </p>
             ))}
       </ValueRow>
@@ -113,24 +126,45 @@ function LeavesWith() {
   )
 }
 
-function NextDue() {
-  const { rider } = useJobView()
+/** What comes round again after this job. */
+function useComing(): NextService[] {
+  const { rider, state } = useJobView()
   const now = useNow()
-  const { low, high } = intervals['lower-legs']
-  const hours = rider?.hoursPerWeek ?? null
-  const due = hours ? dueFrom({ service: 'lower-legs', hoursPerWeek: hours, from: now.slice(0, 10) }) : null
+  const mass = state.setUp?.riderMass ?? rider?.mass ?? null
+  const from = (state.handedOver?.at ?? now).slice(0, 10)
+  return nextServices(state, { hoursPerWeek: rider?.hoursPerWeek ?? null, mass }, from)
+}
+
+function NextDue() {
+  const coming = useComing()
   return (
     <SideHead place="above" title={say('hand.next-due')}>
-      <p>{say('hand.next-due.hours', { low, high })}</p>
-      <p className="book">
-        {due ? say('hand.next-due.date', { date: dayAndYear(due.date) }) : say('hand.next-due.no-hours')}
-      </p>
+      {coming.length === 0 && <p className="book">{say('hand.next-due.none')}</p>}
+      {coming.map(({ service, hours, due, conditions }) => (
+        <ValueRow
+          key={service}
+          name={
+            <>
+              <SourceMark kind={due?.source ?? 'common-practice'} /> {say(`service.${service}`)}
+            </>
+          }
+          note={
+            <>
+              {due ? say('hand.next-due.date', { date: dayAndYear(due.date) }) : say('hand.next-due.no-hours')}
+              {conditions.includes('over-95-kg') && `; ${say('hand.next-due.over-95-kg')}`}
+            </>
+          }
+        >
+          {say('hand.next-due.hours', hours)}
+        </ValueRow>
+      ))}
     </SideHead>
   )
 }
 
 function Papers() {
   const { paperHref, sent } = useJobView()
+  const dated = useComing().some(({ due }) => due)
   if (!sent) return <p className="book">{say('hand.papers.offline')}</p>
   return (
     <SideHead place="above" title={say('hand.papers')}>
@@ -141,9 +175,11 @@ function Papers() {
         <LinkButton kind="second" size="row" href={paperHref('label.pdf')}>
           {say('hand.label-pdf')}
         </LinkButton>
-        <LinkButton kind="second" size="row" href={paperHref('due.ics')}>
-          {say('hand.ics')}
-        </LinkButton>
+        {dated && (
+          <LinkButton kind="second" size="row" href={paperHref('due.ics')}>
+            {say('hand.ics')}
+          </LinkButton>
+        )}
       </div>
     </SideHead>
   )
@@ -207,8 +243,15 @@ function Received() {
   )
 }
 
+/** The same on the page that is printed. */
+const checksOf = {
+  fork: ['hand.check.axle', 'hand.check.brake'],
+  shock: ['hand.check.shock-bolts', 'hand.check.shock-clear'],
+} as const
+
 export function HandOver() {
   const { state } = useJobView()
+  const checks = checksOf[state.sheet?.kind.startsWith('shock') ? 'shock' : 'fork']
   const shown = useShownText()
   return (
     <div className="two-columns hand-over">
@@ -216,8 +259,9 @@ export function HandOver() {
         <PutBack />
         <SideHead place="above" title={say('hand.checks')}>
           <ol className="checks">
-            <li>{say('hand.check.axle')}</li>
-            <li>{say('hand.check.brake')}</li>
+            {checks.map((check) => (
+              <li key={check}>{say(check)}</li>
+            ))}
             {state.setting && <li>{say('hand.check.pressure', { pressure: shown(state.setting.pressure, 'Pa') })}</li>}
           </ol>
           <p className="book">{say('hand.pumps')}</p>
