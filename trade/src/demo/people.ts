@@ -64,7 +64,7 @@ export const demoRiders: readonly DemoRider[] = [
     mass: 70,
     posture: 'attack',
     frontShare: 0.43,
-    hoursPerWeek: null,
+    hoursPerWeek: 5,
     rides: 'bike-park',
   },
   {
@@ -91,7 +91,7 @@ export const demoRiders: readonly DemoRider[] = [
     mass: 88,
     posture: 'standing',
     frontShare: 0.42,
-    hoursPerWeek: null,
+    hoursPerWeek: 6,
     rides: 'all year, mud',
   },
   {
@@ -100,7 +100,7 @@ export const demoRiders: readonly DemoRider[] = [
     mass: 66,
     posture: 'standing',
     frontShare: 0.41,
-    hoursPerWeek: null,
+    hoursPerWeek: 4,
     rides: 'trail, winter too',
   },
   {
@@ -118,7 +118,7 @@ export const demoRiders: readonly DemoRider[] = [
     mass: 73,
     posture: 'seated-standing',
     frontShare: null,
-    hoursPerWeek: null,
+    hoursPerWeek: 5,
     rides: 'e-bike',
   },
   {
@@ -127,7 +127,7 @@ export const demoRiders: readonly DemoRider[] = [
     mass: 101,
     posture: 'attack',
     frontShare: 0.45,
-    hoursPerWeek: null,
+    hoursPerWeek: 4,
     rides: 'downhill',
   },
   {
@@ -145,7 +145,7 @@ export const demoRiders: readonly DemoRider[] = [
     mass: 79,
     posture: 'standing',
     frontShare: null,
-    hoursPerWeek: null,
+    hoursPerWeek: 4,
     rides: 'trail',
   },
 ]
