@@ -1,5 +1,5 @@
 /** Questions drawn by chance that could be asked in earnest: every way of asking, springs with every part they can have. */
-import fc from 'fast-check'
+import type { Draws } from '@legwork/engine'
 
 type Input = Record<string, unknown>
 
@@ -66,109 +66,108 @@ const otherWays: Readonly<Record<string, readonly Input[]>> = {
 }
 
 /** The ways a calculation can be asked, its own example first; `doubt` with few draws, for each is a calculation itself. */
-export function waysToAsk(name: string, example: Input): readonly Input[] {
+function waysToAsk(name: string, example: Input): readonly Input[] {
   const first = name === 'doubt' ? { ...example, draws: 200 } : example
   return [first, ...(otherWays[name] ?? [])]
 }
 
-const share = (min: number, max: number) => fc.double({ min, max, noNaN: true })
-const perhaps = <T>(part: fc.Arbitrary<T>) => fc.option(part, { nil: undefined, freq: 2 })
 const circle = (diameter: number) => (Math.PI / 4) * diameter ** 2
 
-interface Size {
-  stroke: number
-  bore: number
-  swept: number
-}
+/** A spring by chance: numbers between two ends, parts that are there two times in three. */
+class SpringDraw {
+  private readonly draws: Draws
+  private readonly stroke: number
+  private readonly bore: number
+  private readonly swept: number
 
-/** What both kinds of spring can have, in sound proportion to stroke and bore. */
-function around({ stroke, bore }: Size) {
-  const stanchion = bore + 0.003
-  const volume = circle(stanchion) * stroke * 1.6
-  const length = (min: number, max: number) => share(min * stroke, max * stroke)
-  return {
-    stroke: fc.constant(stroke),
-    lower: perhaps(
-      fc.record(
-        {
-          volume: fc.constant(volume),
-          stanchion: fc.constant(stanchion),
-          rod: share(0, 0.012),
-          closedAt: share(80_000, 110_000),
-          closedStroke: length(0, 0.1),
-          legs: fc.array(
-            fc.record(
-              {
-                oil: share(0, 2e-5),
-                volume: share(0.95 * volume, volume),
-                rod: share(0, 0.012),
-                stanchion: fc.constant(stanchion),
-              },
-              { requiredKeys: ['oil'] },
-            ),
-            { minLength: 1, maxLength: 2 },
-          ),
-        },
-        { requiredKeys: ['volume', 'stanchion', 'rod', 'legs'] },
-      ),
-    ),
-    topOut: perhaps(fc.record({ rate: share(2000, 20_000), length: length(0.01, 0.06) })),
-    bumper: perhaps(fc.record({ rate: share(5000, 50_000), length: length(0.05, 0.2), exponent: share(1, 3) })),
-    damperGas: perhaps(
-      fc.record({
-        pressure: share(5e5, 2e6),
-        volume: share(3, 5).map((times) => circle(0.01) * stroke * times),
-        rod: fc.constant(0.01),
-      }),
-    ),
+  constructor(draws: Draws, stroke: number) {
+    this.draws = draws
+    this.stroke = stroke
+    this.bore = this.between(0.028, 0.045)
+    this.swept = circle(this.bore) * stroke
   }
-}
 
-function air(size: Size): fc.Arbitrary<Input> {
-  const { stroke, bore, swept } = size
-  const negative = fc.oneof(
-    fc.constant({ kind: 'port' }),
-    fc.record({ kind: fc.constant('valve'), pressure: share(1e5, 9e5) }),
-    fc.record({
-      kind: fc.constant('coil'),
-      rate: share(1000, 6000),
-      length: share(0.05, 0.2).map((of) => of * stroke),
-    }),
-    fc.constant({ kind: 'none' }),
-  )
-  return fc.record({
-    kind: fc.constant('air'),
-    bore: fc.constant(bore),
-    shaft: share(0.2, 0.5).map((of) => of * bore),
-    positiveShaft: perhaps(share(0, 0.3).map((of) => of * bore)),
-    positiveVolume: share(1.5, 2).map((of) => of * swept),
-    negativeVolume: share(0.12, 0.4).map((of) => of * swept),
-    equalisingStroke: perhaps(share(0, 0.04).map((of) => of * stroke)),
-    spacerVolume: fc.constant(0.04 * swept),
-    spacers: perhaps(fc.nat(3)),
-    chamberOil: perhaps(share(0, 0.03).map((of) => of * swept)),
-    negative: perhaps(negative),
-    second: perhaps(fc.record({ volume: share(0.2, 0.5).map((of) => of * swept), pressure: share(1.3e6, 2.5e6) })),
-    maxPressure: perhaps(share(1.2e6, 2.4e6)),
-    ...around(size),
-  })
-}
+  private between(low: number, high: number): number {
+    return low + (high - low) * this.draws()
+  }
 
-function coil(size: Size): fc.Arbitrary<Input> {
-  return fc.record({
-    kind: fc.constant('coil'),
-    rate: share(0.7, 2).map((of) => (of * 1300) / size.stroke),
-    preload: perhaps(share(0, 0.05).map((of) => of * size.stroke)),
-    ...around(size),
-  })
-}
+  private perhaps(name: string, make: () => unknown): Input {
+    return this.draws() < 2 / 3 ? { [name]: make() } : {}
+  }
 
-/** A spring as long as that of the example or a little longer, so that its strokes lie on it. */
-export function drawnSpring(stroke: number): fc.Arbitrary<Input> {
-  return fc
-    .record({ longer: share(1, 1.2), bore: share(0.028, 0.045) })
-    .map(({ longer, bore }) => ({ stroke: stroke * longer, bore, swept: circle(bore) * stroke * longer }))
-    .chain((size) => fc.oneof({ weight: 5, arbitrary: air(size) }, { weight: 1, arbitrary: coil(size) }))
+  /** What both kinds can have, in sound proportion to stroke and bore. */
+  private around(): Input {
+    const { stroke } = this
+    const stanchion = this.bore + 0.003
+    const volume = circle(stanchion) * stroke * 1.6
+    const leg = () => ({
+      oil: this.between(0, 2e-5),
+      ...this.perhaps('volume', () => this.between(0.95 * volume, volume)),
+      ...this.perhaps('rod', () => this.between(0, 0.012)),
+      ...this.perhaps('stanchion', () => stanchion),
+    })
+    return {
+      stroke,
+      ...this.perhaps('lower', () => ({
+        volume,
+        stanchion,
+        rod: this.between(0, 0.012),
+        ...this.perhaps('closedAt', () => this.between(80_000, 110_000)),
+        ...this.perhaps('closedStroke', () => this.between(0, 0.1 * stroke)),
+        legs: this.draws() < 0.5 ? [leg()] : [leg(), leg()],
+      })),
+      ...this.perhaps('topOut', () => ({
+        rate: this.between(2000, 20_000),
+        length: this.between(0.01, 0.06) * stroke,
+      })),
+      ...this.perhaps('bumper', () => ({
+        rate: this.between(5000, 50_000),
+        length: this.between(0.05, 0.2) * stroke,
+        exponent: this.between(1, 3),
+      })),
+      ...this.perhaps('damperGas', () => ({
+        pressure: this.between(5e5, 2e6),
+        volume: circle(0.01) * stroke * this.between(3, 5),
+        rod: 0.01,
+      })),
+    }
+  }
+
+  private negative(): Input {
+    const drawn = this.draws()
+    if (drawn < 0.25) return { kind: 'port' }
+    if (drawn < 0.5) return { kind: 'valve', pressure: this.between(1e5, 9e5) }
+    if (drawn < 0.75)
+      return { kind: 'coil', rate: this.between(1000, 6000), length: this.between(0.05, 0.2) * this.stroke }
+    return { kind: 'none' }
+  }
+
+  spring(): Input {
+    const { stroke, bore, swept } = this
+    if (this.draws() < 1 / 6) {
+      const rate = (this.between(0.7, 2) * 1300) / stroke
+      return { kind: 'coil', rate, ...this.perhaps('preload', () => this.between(0, 0.05) * stroke), ...this.around() }
+    }
+    return {
+      kind: 'air',
+      bore,
+      shaft: this.between(0.2, 0.5) * bore,
+      positiveVolume: this.between(1.5, 2) * swept,
+      negativeVolume: this.between(0.12, 0.4) * swept,
+      spacerVolume: 0.04 * swept,
+      ...this.perhaps('positiveShaft', () => this.between(0, 0.3) * bore),
+      ...this.perhaps('equalisingStroke', () => this.between(0, 0.04) * stroke),
+      ...this.perhaps('spacers', () => Math.floor(this.between(0, 4))),
+      ...this.perhaps('chamberOil', () => this.between(0, 0.03) * swept),
+      ...this.perhaps('negative', () => this.negative()),
+      ...this.perhaps('second', () => ({
+        volume: this.between(0.2, 0.5) * swept,
+        pressure: this.between(1.3e6, 2.5e6),
+      })),
+      ...this.perhaps('maxPressure', () => this.between(1.2e6, 2.4e6)),
+      ...this.around(),
+    }
+  }
 }
 
 function isInput(value: unknown): value is Input {
@@ -180,13 +179,21 @@ function strokeOf(spring: Input): number {
   return typeof stroke === 'number' ? stroke : Number.parseFloat(String(stroke)) / 1000
 }
 
-/** The question with its springs drawn anew; one in three as it was. */
-export function withDrawnSprings(input: Input): fc.Arbitrary<Input> {
-  const parts = Object.entries(input).map(([key, value]): [string, fc.Arbitrary<unknown>] => {
-    if (!isInput(value)) return [key, fc.constant(value)]
-    if (key !== 'spring') return [key, withDrawnSprings(value)]
-    const own = 'bore' in value ? [{ weight: 1, arbitrary: fc.constant(value) }] : []
-    return [key, fc.oneof(...own, { weight: 2, arbitrary: drawnSpring(strokeOf(value)) })]
-  })
-  return fc.record(Object.fromEntries(parts))
+/** Springs drawn anew, as long as the one that stood there or a little longer, so that its strokes lie on them. */
+function withDrawnSprings(input: Input, draws: Draws): Input {
+  return Object.fromEntries(
+    Object.entries(input).map(([key, value]) => {
+      if (!isInput(value)) return [key, value]
+      if (key !== 'spring') return [key, withDrawnSprings(value, draws)]
+      const isWhole = 'bore' in value || 'rate' in value
+      if (isWhole && draws() < 1 / 3) return [key, value]
+      return [key, new SpringDraw(draws, strokeOf(value) * (1 + 0.2 * draws())).spring()]
+    }),
+  )
+}
+
+/** A question that could be asked in earnest: one of its ways, its springs drawn anew. */
+export function drawnQuestion(name: string, example: Input, draws: Draws): Input {
+  const ways = waysToAsk(name, example)
+  return withDrawnSprings(ways[Math.floor(draws() * ways.length)] ?? example, draws)
 }
