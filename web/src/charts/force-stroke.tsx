@@ -43,7 +43,7 @@ export function ForceStroke(props: ForceStrokeProps) {
         <Hatch id={`${id}d`} pitch={4} />
       </defs>
       {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in it takes the focus; the numbers of the axes are for the eye */}
-      <g aria-hidden="true">
+      <g aria-hidden="true" className="squared-paper">
         <Paper frame={frame} {...props} />
       </g>
       {wanted && (

@@ -91,7 +91,7 @@ function SetUpAirFork() {
           </div>
         )}
         <div>
-          <Setting key={taken ?? 'setting'} inputs={inputs} spacers={spacers} taken={taken} />
+          <Setting key={taken ?? state.setUp?.entry ?? 'setting'} inputs={inputs} spacers={spacers} taken={taken} />
         </div>
       </div>
     </div>
