@@ -68,6 +68,7 @@ describe('the life of a unit', () => {
         measured: [
           { what: 'clearance', leg: 'left', phase: 'during', at, person: 'p', reading: reading(7e-5, 'm') },
           { what: 'clearance', leg: 'right', phase: 'during', at, person: 'p', reading: reading(6e-5, 'm') },
+          { what: 'press-force', leg: null, phase: 'done', at, person: 'p', reading: reading(310, 'N') },
           { what: 'leak-down-end', leg: null, phase: 'done', at, person: 'p', reading: reading(5e5, 'Pa') },
         ],
         steps: [

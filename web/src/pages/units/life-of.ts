@@ -53,9 +53,18 @@ const oneName: Readonly<Record<string, string>> = {
   length: 'free-length',
 }
 
+/** Parts of a longer test, or a limit: none of them says by itself how the unit was. */
+const notAlone: ReadonlySet<string> = new Set([
+  'leak-down-end',
+  'maximum-pressure',
+  'press-force',
+  'press-pressure',
+  'press-temperature',
+])
+
 function readingsOf(state: JobState): readonly LifeReading[] {
   const read: LifeReading[] = state.measured
-    .filter(({ what }) => what !== 'leak-down-end' && what !== 'maximum-pressure')
+    .filter(({ what }) => !notAlone.has(what))
     .map(({ what, leg, at, reading, phase, person }) => ({
       what: oneName[what] ?? what,
       leg,
