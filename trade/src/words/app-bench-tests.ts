@@ -94,6 +94,7 @@ export const appBenchTestWords = {
   'press.explains.note': 'each at its best, best first; nine times in ten in brackets',
   'press.explains.best': 'explains them best',
   'press.explains.alike': 'explains them as well',
+  'press.explains.no-better': 'explains them no better than the sheet itself',
   'press.explains.worse': 'explains them worse',
   'press.explains.none': 'does not explain them',
   'press.fault.as-sheet': 'as the sheet says, with this friction',

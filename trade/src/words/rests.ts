@@ -22,6 +22,6 @@ export const restWords = {
   'prove.leak-down.inside': 'What was in it then',
   'prove.leak-down.inside.note': 'hose undone, told at the temperature of the first reading',
   'prove.leak-down.share': '{percent} % of the pressure lost',
-  'prove.leak-down.cannot': 'Cannot tell: the gauge reads to {step}. 24 hours would decide.',
+  'prove.leak-down.cannot': 'The gauge reads to {step}: 24 hours would decide.',
   'prove.leak-down.no-clock': 'How long it took no clock can tell.',
 } as const satisfies Record<string, string>

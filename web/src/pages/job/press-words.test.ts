@@ -26,7 +26,10 @@ describe('a press in words', () => {
   it('as the sheet says', () => {
     const test = pressed(9000)
     expect(verdictSays(test, text)).toBe('As the sheet says.')
-    expect(standingOf(test, test.hypotheses[0] ?? fail())).toBe('best')
+    const of = (name: string) => standingOf(test, test.hypotheses.find((one) => one.name === name) ?? fail())
+    expect(of('as-sheet')).toBe('best')
+    // A rate of one, with one parameter more: it says nothing that the sheet does not.
+    expect(of('rate-off')).toBe('no-better')
   })
 
   it('a coil that is not what is written on it', () => {

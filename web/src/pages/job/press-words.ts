@@ -32,12 +32,15 @@ export function bandSays(one: PressHypothesis, text: Text): string | null {
 }
 
 /** A BIC of 6 more is what the engine takes for clearly worse, of 20 for out of the question. */
-export function standingOf({ hypotheses }: PressTest, one: PressHypothesis): 'best' | 'alike' | 'worse' | 'none' {
+export function standingOf({ hypotheses, verdict }: PressTest, one: PressHypothesis): Standing {
   const [best] = hypotheses
-  if (!best || one === best) return 'best'
+  // Where no fault is needed, one that fits a little better or as well says nothing.
+  if (verdict === 'as-sheet' && one.name === 'as-sheet') return 'best'
+  if (!best || (one === best && verdict !== 'as-sheet')) return 'best'
   const worse = one.bic - best.bic
-  return worse <= 6 ? 'alike' : worse <= 20 ? 'worse' : 'none'
+  return worse <= 6 ? (verdict === 'as-sheet' ? 'no-better' : 'alike') : worse <= 20 ? 'worse' : 'none'
 }
+type Standing = 'best' | 'alike' | 'no-better' | 'worse' | 'none'
 
 /** The verdict in one sentence. */
 export function verdictSays({ verdict, together, hypotheses }: PressTest, text: Text): string {
