@@ -1,4 +1,5 @@
 /** A photo as it came in: taken with no network, made plain, kept through a killed browser, sent once, seen on another screen. */
+import { execFileSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { mkdtemp } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
@@ -9,7 +10,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { fingerOn } from './src/hand.ts'
 import { type ServerProcess, serverProcess } from './src/server-process.ts'
 import { openTablet, type Tablet } from './src/tablet.ts'
-import { enterDemo, takeIn } from './src/walk.ts'
+import { chapterLink, enterDemo, takeIn } from './src/walk.ts'
 
 const profile = (): Promise<string> => mkdtemp(join(tmpdir(), 'legwork-profile-'))
 
@@ -149,5 +150,54 @@ describe('photos', () => {
         .waitFor()
     }
     await second.close()
+  })
+
+  it('of a condemned part stands on its notice; one with a note stands in the book', async () => {
+    const { page } = tablet
+    await page.goto(server.address)
+    await takeIn(fingerOn(page), 'U02', 'creaks under the brake')
+    await chapterLink(page, 'Look over').click()
+    await page.getByRole('button', { name: 'Note, photo or condemn' }).click()
+    const condemn = page.getByRole('button', { name: 'Condemn the crown' })
+    // Another picture than the one that was removed for good.
+    const shot = (width: number, height: number) =>
+      page.screenshot({ type: 'jpeg', clip: { x: 0, y: 0, width, height } })
+    const file = { name: 'crown.jpg', mimeType: 'image/jpeg', buffer: await shot(800, 600) }
+    await page.getByLabel('Take a photo').setInputFiles(file)
+    await page.getByRole('button', { name: 'Photo 1 of 1, large' }).waitFor()
+    // A picture alone does not say why.
+    await condemn.click()
+    await page.getByText('Say in a few words what was seen.').waitFor()
+    await page.getByRole('textbox', { name: 'What was found' }).fill('the marker line shifts')
+    await condemn.click()
+    await page.getByRole('heading', { name: 'Stopped' }).first().waitFor()
+    const part = page.getByRole('listitem').filter({ hasText: 'the marker line shifts' })
+    await part.getByText('in the shop’s book').waitFor({ timeout: 60_000 })
+    const href = (await page.getByRole('link', { name: /notice/i }).getAttribute('href')) ?? ''
+    const notice = Buffer.from(await (await fetch(`${server.address}${href}`)).arrayBuffer())
+    // Read by poppler, a program outside the project.
+    const images = execFileSync('pdfimages', ['-list', '-'], { input: notice }).toString().trim().split('\n').slice(2)
+    expect(images).toEqual([expect.stringMatching(/image\s+800\s+600 /)])
+    expect(execFileSync('pdftotext', ['-', '-'], { input: notice }).toString()).toContain('the marker line shifts')
+
+    await page
+      .getByRole('banner')
+      .getByRole('link', { name: /sent|kept/ })
+      .click()
+    await page.getByRole('textbox', { name: 'Note', exact: true }).fill('rider told by telephone')
+    await page.getByRole('button', { name: 'With a photo' }).click()
+    // The very same picture is the part's already.
+    await page.getByLabel('Choose a picture').setInputFiles(file)
+    await page.getByText('That picture is in the book already.').waitFor()
+    await page.getByLabel('Choose a picture').setInputFiles({
+      name: 'tray.jpg',
+      mimeType: 'image/jpeg',
+      buffer: await shot(320, 240),
+    })
+    await page.getByRole('button', { name: 'Photo 1 of 1, large' }).first().waitFor()
+    await page.getByRole('button', { name: 'Write the note' }).click()
+    const line = page.getByRole('listitem').filter({ hasText: 'rider told by telephone' })
+    await line.getByRole('img').waitFor()
+    await line.getByText('in the shop’s book').waitFor({ timeout: 60_000 })
   })
 })

@@ -2,6 +2,7 @@
 import { say, sayMessage } from '@legwork/trade'
 import { useState } from 'react'
 import { SafetySign } from '../../marks/safety-sign.tsx'
+import { useStation, useStationStatus } from '../../offline/hooks.tsx'
 import { Button, LinkButton } from '../../ui/button.tsx'
 import { TextField } from '../../ui/field.tsx'
 import { mayDecide, useJobView, useNameOf, useWriting } from './job-view.tsx'
@@ -83,10 +84,13 @@ export function Stopped() {
   )
 }
 
-/** The written notice: a paper of the server's, so it is there once every line is. */
+/** The written notice: a paper of the server's, so it is there once every line and every photo is. */
 function Notice() {
-  const { paperHref, sent, unit } = useJobView()
-  if (!sent) return <p className="book">{say('stop.notice.offline')}</p>
+  const { paperHref, sent, stream, unit } = useJobView()
+  const { memory } = useStation().store
+  const { unsentPhotos } = useStationStatus()
+  const waits = unsentPhotos > 0 && memory.unsentPhotos.some((photo) => photo.stream === stream)
+  if (!sent || waits) return <p className="book">{say('stop.notice.offline')}</p>
   return (
     <LinkButton
       kind="second"
