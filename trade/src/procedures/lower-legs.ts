@@ -166,6 +166,7 @@ export const lowerLegSteps = {
     figure: 'none',
     records: null,
     ends: 'soak',
+    used: 'seals',
     minutes: 6,
   },
   'lowers-on': {
@@ -187,6 +188,7 @@ export const lowerLegSteps = {
     tools: [syringe],
     consumables: [supplies.bathOil],
     figure: 'bath-oil',
+    used: 'oil',
     records: 'reading',
     minutes: 2,
   },
