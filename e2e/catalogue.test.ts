@@ -23,7 +23,9 @@ describe('texts', () => {
     await page.getByRole('link', { name: /Take in a unit/ }).waitFor()
     const stray: Record<string, string[]> = {}
     for (const [name, address] of await addressesOf(page, bench.address)) {
-      await page.goto(`${address}?voice=pseudo`)
+      const asked = new URL(address)
+      asked.searchParams.set('voice', 'pseudo')
+      await page.goto(asked.href)
       await page.getByRole('main').first().waitFor()
       await page.waitForTimeout(250)
       const found = await strayTexts(page)
