@@ -27,7 +27,7 @@ export async function addressesOf(page: Page, address: string): Promise<[name: s
     ['set-up-written', `${address}${finished}/set-up`],
     ['hand-over-to-come', `${address}${working}/hand-over`],
     ['press', `${address}${working}/prove?test=press`],
-    ['pressed', `${address}${pressed}/prove?test=press`],
+    ['pressed', `${address}${finished}/prove?test=press`],
     ['return', `${address}${working}/prove?test=return`],
     ['stopped', `${address}${stopped}/look-over`],
     ['take-in-a-unit', `${address}/take-in`],
