@@ -28,5 +28,6 @@ export function dueCalendar(dues: readonly DueService[]): string {
       description: say('paper.calendar.description', { hours }),
       url: address,
     })
-  return calendar.toString()
+  // The library leaves the end of the last line to whoever sends it; a content line ends in CRLF (3.1).
+  return `${calendar.toString().trimEnd()}\r\n`
 }

@@ -129,10 +129,17 @@ export function doneOf(job: JobOnPaper): RuledRow[] {
   if (washers.length > 0)
     done.push({ what: say('paper.washer', { legs: legsIn(washers) }), figure: news, source: null })
   done.push(...torquesOf(job))
+  done.push(...usedIn(job))
   // What the paper book said was done.
   if (state.carriedOver)
     for (const note of state.notes) done.push({ what: job.text(note.text), figure: '', source: null })
   return done
+}
+
+/** Which oil, seals and spacers, in the words of who ticked. */
+function usedIn({ state, text }: JobOnPaper): RuledRow[] {
+  const said = state.steps.flatMap(({ done }) => [done.once, done.left, done.right].flatMap((one) => one?.used ?? []))
+  return [...new Set(said)].map((digest) => ({ what: say('paper.used', { used: text(digest) }) }))
 }
 
 const legsIn = (some: readonly Leg[]): string =>

@@ -23,6 +23,7 @@ export const paperWords = {
   'paper.of-leg': '{what}, {leg}',
   'paper.by-hands': 'done by {names}',
   'paper.by-hands.minutes': 'done by {names}; {done} min of {planned}',
+  'paper.used': 'used: {used}',
   'paper.wipers': 'wipers and foam rings',
   'paper.air-seals': 'seals of the air spring',
   'paper.cap-torque': 'cap of the spring leg',
