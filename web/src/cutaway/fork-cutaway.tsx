@@ -62,11 +62,17 @@ function paperOf(table: ForkTable, view: ForkView): Extent {
   return paper
 }
 
-/** Where strokes 0 and full stand in the width of the drawing (0 … 1): a chart under it takes them for its axis. */
-export function strokeAxisOf(fork: ForkTable, view: ForkView = 'both-legs'): { from: number; to: number } {
-  const { x, width } = paperOf(fork, view)
+/**
+ * Where strokes 0 and full stand in the width of the drawing (0 … 1), for a chart under it that takes them for its axis; and
+ * the drawing's own height, as a share of its width.
+ */
+export function strokeAxisOf(
+  fork: ForkTable,
+  view: ForkView = 'both-legs',
+): { from: number; to: number; height: number } {
+  const { x, width, height } = paperOf(fork, view)
   const zero = ringFrom(forkStations(fork), 0)
-  return { from: (zero - x) / width, to: (zero + fork.travel * 1e3 - x) / width }
+  return { from: (zero - x) / width, to: (zero + fork.travel * 1e3 - x) / width, height: height / width }
 }
 
 /** A line from the words to a dot inside their part. */

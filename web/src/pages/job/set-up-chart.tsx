@@ -17,11 +17,17 @@ const newton = (value: number) => String(Math.round(value))
 const strokeMeasure = { size: 0.001, unit: 'mm', format: newton }
 const forceMeasure = { size: 1, unit: 'N', format: newton }
 
+/** What head, acts and bar take of the window [px]. */
+const besideChart = 240
+/** As high as the window leaves it room under the drawing and over its acts [px]. */
+const heightFor = (drawing: number) => Math.round(Math.min(360, Math.max(250, innerHeight - besideChart - drawing)))
+
 /** Under the drawing, so far right that the stroke axis is the stanchion's; on a narrow page on its own. */
 function chartPlace(table: ForkTable | null, width: number, alone: boolean) {
   if (!table || width < 800) return { width: width < 560 || alone ? width : Math.round(width * 0.58), height: 348 }
   const axis = strokeAxisOf(table)
-  const [{ left }, height] = [besidePaper, width > 1000 ? 316 : 296]
+  const { left } = besidePaper
+  const height = heightFor(axis.height * width)
   return {
     width: Math.round(width * (1 - axis.from) + left),
     height,
