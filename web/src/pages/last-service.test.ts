@@ -16,21 +16,18 @@ const jobs = [
   job('other', '2026-05-30T12:00:00.000Z', ['lower-legs']),
 ]
 
-// By hand: 2 May to 30 May are 4 weeks, at 5 h a week 20 h. The usual interval is 30 to 60 h (common practice, no source),
-// its middle 45 h: 9 weeks from 2 May, 4 July.
+// By hand: 2 May to 30 May are 4 weeks, at 5 h a week 20 h.
 test('the last one of this unit that did the lower legs and left', () => {
   expect(lastService(jobs, 'u', 5, '2026-05-30T12:00:00.000Z')).toEqual({
     day: '2026-05-02',
     hours: 20,
-    due: '2026-07-04',
   })
 })
 
-test('without hours there is a day, and no due date is made up', () => {
+test('without hours there is a day, and no number is made up', () => {
   expect(lastService(jobs, 'u', null, '2026-05-30T12:00:00.000Z')).toEqual({
     day: '2026-05-02',
     hours: null,
-    due: null,
   })
   expect(lastService(jobs, 'v', 5, '2026-05-30T12:00:00.000Z')).toBeNull()
 })

@@ -1,13 +1,11 @@
 /** The last time a unit's lower legs were done here, and how much was ridden since. */
-import { dueFrom, type Id, type JobState } from '@legwork/trade'
+import type { Id, JobState } from '@legwork/trade'
 
 export interface LastService {
   /** ISO 8601 day. */
   day: string
   /** Ridden since, as the rider reckons it [h]; null where the rider has not said how much is ridden. */
   hours: number | null
-  /** When it is due again, ISO 8601 day; null likewise. */
-  due: string | null
 }
 
 const week = 7 * 86_400_000
@@ -35,7 +33,7 @@ export function lastService(
     .at(-1)
   if (!done || unit === null) return null
   const day = done.slice(0, 10)
-  if (hoursPerWeek === null || !(hoursPerWeek > 0 && hoursPerWeek <= 60)) return { day, hours: null, due: null }
+  if (hoursPerWeek === null || !(hoursPerWeek > 0 && hoursPerWeek <= 60)) return { day, hours: null }
   const hours = Math.max(0, ((Date.parse(now) - Date.parse(done)) / week) * hoursPerWeek)
-  return { day, hours, due: dueFrom({ service: 'lower-legs', hoursPerWeek, from: day }).date }
+  return { day, hours }
 }
