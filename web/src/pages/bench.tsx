@@ -11,7 +11,7 @@ import {
   sayMessage,
   type Unit,
 } from '@legwork/trade'
-import { useLocation } from 'wouter'
+import { Link, useLocation } from 'wouter'
 import { ChapterRule } from '../charts/chapter-rule.tsx'
 import { UnitProfile } from '../cutaway/unit-profile.tsx'
 import { day } from '../figures/moment.ts'
@@ -132,6 +132,23 @@ function BenchRow({ stream, state, jobs }: BenchRowProps) {
   )
 }
 
+/** Before the first job: what happens once a unit is on the bench. */
+function EmptyBook() {
+  return (
+    <section className="empty-book">
+      <p className="empty">{say('bench.empty')}</p>
+      <ol>
+        <li>{say('bench.empty.take-in')}</li>
+        <li>{say('bench.empty.look')}</li>
+        <li>{say('bench.empty.work')}</li>
+      </ol>
+      <p className="book">
+        {say('bench.empty.calculations')} <Link href="/calculations">{say('place.calculations')}</Link>
+      </p>
+    </section>
+  )
+}
+
 /** Today: what is on the bench, what waits and for what. */
 export function Bench() {
   const jobs = useJobs()
@@ -162,7 +179,7 @@ export function Bench() {
       }
     >
       <BenchHead work={minutes} />
-      {here.length === 0 && <p className="empty">{say('bench.empty')}</p>}
+      {here.length === 0 && (jobs.length === 0 ? <EmptyBook /> : <p className="empty">{say('bench.clear')}</p>)}
       {benchGroups.map((group) => {
         const rows = here.filter((job) => job.group === group)
         return (

@@ -43,7 +43,7 @@ function useFirstAct() {
 type FirstAct = ReturnType<typeof useFirstAct>
 
 /** At home the shop is the person's own bench: one name is enough. */
-function StartForm({ first, home }: { first: FirstAct; home: boolean }) {
+function StartForm({ first, home, onBack }: { first: FirstAct; home: boolean; onBack: () => void }) {
   const [shop, setShop] = useState('')
   const [name, setName] = useState('')
   const [hose, setHose] = useState<number | null>(null)
@@ -115,6 +115,7 @@ function StartForm({ first, home }: { first: FirstAct; home: boolean }) {
       />
       <fieldset>
         <legend>{say('start.wrench')}</legend>
+        <p className="book">{say('start.wrench.hint')}</p>
         <QuantityInput label={say('start.wrench.low')} kind="torque" value={low} onChange={setLow} />
         <QuantityInput label={say('start.wrench.high')} kind="torque" value={high} onChange={setHigh} />
         <QuantityInput label={say('start.wrench.length')} kind="length" value={length} onChange={setLength} />
@@ -124,9 +125,14 @@ function StartForm({ first, home }: { first: FirstAct; home: boolean }) {
           {say(home ? 'start.needs-name' : 'start.needs-names')}
         </p>
       )}
-      <Button kind="main" type="submit" arrow="forward">
-        {say('start.begin')}
-      </Button>
+      <div className="acts">
+        <Button kind="second" onPress={onBack}>
+          {say('start.back')}
+        </Button>
+        <Button kind="main" type="submit" arrow="forward">
+          {say('start.begin')}
+        </Button>
+      </div>
     </form>
   )
 }
@@ -154,7 +160,7 @@ export function StartPage() {
         </p>
       )}
       {form ? (
-        <StartForm first={first} home={form === 'home'} />
+        <StartForm first={first} home={form === 'home'} onBack={() => setForm(null)} />
       ) : (
         <>
           <StartDrawing />
