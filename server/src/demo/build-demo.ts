@@ -3,6 +3,7 @@ import {
   type Bike,
   demoDimensions,
   demoJobs,
+  demoLetterhead,
   demoPeople,
   demoRiders,
   demoSheet,
@@ -90,6 +91,7 @@ export async function buildDemo(client: Client, now: Date): Promise<Id> {
     person: owner,
   })) as { workshop: { id: Id }; person: Person }
   const workshop = made.workshop.id
+  await client('PUT', `/api/workshops/${workshop}/letterhead`, demoLetterhead)
   const people = new Map<string, Id>([[ownerData.key, made.person.id]])
   const hand = await openDemoStation(client, workshop, made.person.id, now)
   for (const { key, ...person } of others) {

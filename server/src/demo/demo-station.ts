@@ -5,7 +5,7 @@ import type { AnyEntry, EntryBodies, EntryKind, Id, RegisterName, Registers, Sta
 import { newId } from '@legwork/trade'
 
 /** Any HTTP client: a method, a path, a body; throws on an answer that is not 2xx. */
-export type Client = (method: 'GET' | 'POST', path: string, body?: unknown) => Promise<unknown>
+export type Client = (method: 'GET' | 'POST' | 'PUT', path: string, body?: unknown) => Promise<unknown>
 
 export interface DemoStation {
   person: Id

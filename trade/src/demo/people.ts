@@ -4,6 +4,13 @@ import type { Measures, Role } from '../registers.ts'
 const metric: Measures = { pressure: 'psi', torque: 'N·m', temperature: '°C', length: 'mm' }
 
 export const demoWorkshopName = 'Quernfold Suspension Bench'
+/** What stands at the head of its papers. */
+export const demoLetterhead = {
+  name: demoWorkshopName,
+  address: 'Ardenmoss End, Quernfold Valley',
+  phone: '0100 2000',
+  terms: 'Come back free of charge within 60 days for oil at a wiper or foot, a knock, or pressure that goes.',
+}
 
 export interface DemoPerson {
   key: string
