@@ -22,7 +22,7 @@ export const appBenchTestWords = {
   'bench-test.strike.why': 'Strike it, because',
   'bench-test.strike.misread': 'misread',
   'bench-test.strike.not-held': 'not held long enough',
-  'bench-test.strike.slipped': 'the scale or the fork slipped',
+  'bench-test.strike.slipped': 'something slipped',
   'bench-test.strike.leave': 'Leave it standing',
   'bench-test.no-spring':
     'The sheet is silent about the spring’s dimensions. Readings are kept; nothing can be worked out of them.',
@@ -34,7 +34,7 @@ export const appBenchTestWords = {
   'press.go-on': 'Go on pressing',
   'press.look': 'Look at the press',
   'press.found': 'Friction {friction}, {verdict}.',
-  'press.begin.note': 'Fork upright in the guarded press, on the scale. Set the scale to zero with it standing there.',
+  'press.begin.note': 'Upright in the guarded press, on the scale. Set the scale to zero with it standing there.',
   'press.caution': 'Nobody leans over it. Never over 85 % of the travel, nor over 2,000 N. Eye protection on.',
   'press.pressure': 'Gauge, as it comes off',
   'press.pressure.how': 'at full length, as it is to be pressed',
@@ -87,6 +87,8 @@ export const appBenchTestWords = {
   'press.friction.was': 'as it came in',
   'press.friction.write': 'Write the friction down',
   'press.friction.written': 'Written down: {friction}.',
+  'press.breakaway': 'Breakaway over this friction',
+  'press.breakaway.note': 'it began to move at {breakaway}',
   'press.spring-load': 'Spring against its sheet',
   'press.spring-load.note':
     'furthest off between 20 and 60 % of the travel: at {stroke} the readings’ mean is {mean}; the sheet gives',
@@ -127,8 +129,8 @@ export const appBenchTestWords = {
   'return.look': 'Look at the returns',
   'return.found': '{time}, {verdict}.',
   'return.how':
-    'Tape mark on the stanchion, camera square to it 1 m away. Push to the first mark and let go at once: a long hold cools the gas and slows the end.',
-  'return.caution': 'Face and hands clear of the fork: it comes back hard.',
+    'Tape mark where it slides, camera square to it 1 m away. Push to the first mark and let go at once: a long hold cools the gas and slows the end.',
+  'return.caution': 'Face and hands clear of it: it comes back hard.',
   'return.let-go': 'Let go at',
   'return.timed-to': 'timed to',
   'return.clicks': 'Rebound, clicks from closed',

@@ -130,6 +130,29 @@ function SpringLoad({ asked }: { asked: PressAsked }) {
   )
 }
 
+/** What it takes to begin moving, over what it takes to go on. */
+function Breakaway({ phase, fitted }: { phase: PressResultProps['phase']; fitted: PressFitted }) {
+  const { state, sheet } = useJobView()
+  const text = useShownText()
+  const { friction } = fitted.test
+  const began = state.measured.findLast((one) => one.what === 'breakaway' && one.phase === phase)?.reading.value
+  if (began === undefined || friction <= 0) return null
+  const { verdict } = judgeMeasured('breakaway-ratio', began / friction, sheet)
+  return (
+    <ValueRow
+      name={<b>{say('press.breakaway')}</b>}
+      note={say('press.breakaway.note', { breakaway: text(began, 'N') })}
+    >
+      <span className="quantity row" translate="no">
+        {(began / friction).toFixed(1)}
+      </span>
+      <span className="verdict">
+        <VerdictMark verdict={verdict} /> {say(`verdict.${verdict}`)}
+      </span>
+    </ValueRow>
+  )
+}
+
 function Explains({ fitted: { test } }: { fitted: PressFitted }) {
   const text = useShownText()
   return (
@@ -185,6 +208,7 @@ export function PressResult({ phase, asked, onFurther }: PressResultProps) {
       <div className="two-columns">
         <div>
           <Friction phase={phase} asked={asked} fitted={fitted} />
+          <Breakaway phase={phase} fitted={fitted} />
           <SpringLoad asked={asked} />
           <Explains fitted={fitted} />
         </div>
