@@ -1,10 +1,11 @@
 /**
- * What really happens to a unit, told without facts and gates: the yardstick of the search for forbidden sequences. Each
+ * What really happens to a unit, told without facts, gates and the procedures' data: the yardstick of the search for forbidden sequences. Each
  * rule is written here once more, as what must not happen.
  */
 import type { GateId, Leg, SnapshotItem } from '../journal/entry.ts'
 import type { ProcedureStep } from '../procedures/procedure.ts'
 import type { Traits } from './asked.ts'
+import { filledWith, whatStepsDo } from './what-steps-do.ts'
 
 export type Happening =
   /** Read, a pressure with its pump or without; or said that it is not known. */
@@ -91,12 +92,11 @@ export const worldAtTakeIn: World = {
 
 /** In the search's own units: the sheet's maximum. */
 export const largest = 140
-const stageOf = { quarter: 1, half: 2, target: 3 } as const
 const without = (all: readonly Leg[], leg: Leg | null): readonly Leg[] => all.filter((one) => one !== leg)
 const withLeg = (all: readonly Leg[], leg: Leg | null): readonly Leg[] =>
   leg ? [...without(all, leg), leg].sort() : all
 
-function stepHappened(world: World, { id, step, leg, reading }: Extract<Happening, { is: 'step' }>): World {
+function stepHappened(world: World, { id, leg, reading }: Extract<Happening, { is: 'step' }>): World {
   switch (id) {
     case 'air-out':
       return {
@@ -151,7 +151,7 @@ function stepHappened(world: World, { id, step, leg, reading }: Extract<Happenin
         ...world,
         air: 'in',
         freeSeen: false,
-        stage: step.fills ? stageOf[step.fills] : world.stage,
+        stage: filledWith[id] ?? world.stage,
         lengthGood: false,
         leak: 'none',
       }
@@ -209,15 +209,15 @@ export interface Around {
   bike: boolean
 }
 type Forbidden = (world: World, event: Happening, around: Around) => boolean
-const acts = (event: Happening, ...wanted: readonly ProcedureStep['acts'][number][]): boolean =>
-  event.is === 'step' && wanted.some((act) => event.step.acts.includes(act))
+const does = (event: Happening, ...wanted: readonly (keyof typeof whatStepsDo)[]): boolean =>
+  event.is === 'step' && wanted.some((one) => whatStepsDo[one].has(event.id))
 const both = 2
 
 /** What must not happen, rule by rule. */
 export const forbidden: Readonly<Record<string, Forbidden>> = {
   R1: (world, event) => (event.is === 'planned' || event.is === 'step') && world.looked !== 'sound',
   R2: (world, event, { traits }) =>
-    acts(event, 'lets-air-out', 'turns-adjuster', 'loosens')
+    does(event, 'letsAirOut', 'turnsAdjuster', 'loosens')
       ? traits.snapshot.some((item) => !world.kept.includes(item))
       : event.is === 'kept' &&
         event.how !== 'not-known' &&
@@ -225,30 +225,29 @@ export const forbidden: Readonly<Record<string, Forbidden>> = {
           (event.item === 'pressure' &&
             (event.how === 'no-pump' || !world.kept.includes('length') || world.kept.includes('pressure')))),
   R3: (world, event, { traits }) =>
-    acts(event, 'loosens') && traits.spring === 'air' && !(world.air === 'out' && world.vouched),
-  R4: (world, event, { traits }) => acts(event, 'loosens') && traits.spring === 'air' && !world.freeSeen,
-  R5: (_, event) => acts(event, 'lets-air-out', 'jumps-out') && event.is === 'step' && !event.said,
-  R6: (world, event) => acts(event, 'opens-gas') && world.gas !== 'released',
-  R7: (world, event, { traits }) => acts(event, 'cycles', 'strips-damper') && traits.compression && !world.lever,
-  R8: (_, event) => acts(event, 'taps') && event.is === 'step' && !event.said,
-  R9: (world, event, { bike }) => acts(event, 'uses-oil') && bike && (!world.wheelOff || world.near),
-  R10: (_, event) => acts(event, 'drains') && event.is === 'step' && event.reading === 'none',
-  R11: (_, event) => acts(event, 'pulls-lowers') && event.is === 'step' && !event.said,
-  R12: (world, event) =>
-    (acts(event, 'cleans') && world.seals !== 'out') || (acts(event, 'fits-seals') && !world.clean),
-  R13: (_, event) => acts(event, 'fits-seals') && event.is === 'step' && (event.soaked ?? 0) < 5,
+    does(event, 'loosens') && traits.spring === 'air' && !(world.air === 'out' && world.vouched),
+  R4: (world, event, { traits }) => does(event, 'loosens') && traits.spring === 'air' && !world.freeSeen,
+  R5: (_, event) => does(event, 'letsAirOut', 'opensOrSprings') && event.is === 'step' && !event.said,
+  R6: (world, event) => does(event, 'opensGas') && world.gas !== 'released',
+  R7: (world, event, { traits }) => does(event, 'cycles', 'stripsDamper') && traits.compression && !world.lever,
+  R8: (_, event) => does(event, 'taps') && event.is === 'step' && !event.said,
+  R9: (world, event, { bike }) => does(event, 'usesOil') && bike && (!world.wheelOff || world.near),
+  R10: (_, event) => does(event, 'drains') && event.is === 'step' && event.reading === 'none',
+  R11: (_, event) => does(event, 'pullsLowers') && event.is === 'step' && !event.said,
+  R12: (world, event) => (does(event, 'cleans') && world.seals !== 'out') || (does(event, 'fitsSeals') && !world.clean),
+  R13: (_, event) => does(event, 'fitsSeals') && event.is === 'step' && (event.soaked ?? 0) < 5,
   R14: (world, event) =>
-    (acts(event, 'fills-oil') && world.lowers !== 'bushings') || (acts(event, 'seats') && world.oil.length < both),
-  R15: (_, event) => acts(event, 'seats') && event.is === 'step' && !event.said,
-  R16: (world, event) => acts(event, 'proves-travel', 'fills-air', 'adds-preload') && world.fast.length < both,
+    (does(event, 'fillsOil') && world.lowers !== 'bushings') || (does(event, 'seats') && world.oil.length < both),
+  R15: (_, event) => does(event, 'seats') && event.is === 'step' && !event.said,
+  R16: (world, event) => does(event, 'provesTravel', 'fillsAir', 'addsPreload') && world.fast.length < both,
   R17: (world, event) =>
     event.is === 'step' &&
-    event.step.fills !== undefined &&
-    (stageOf[event.step.fills] !== world.stage + 1 || event.reading === 'off'),
-  R18: (world, event) => acts(event, 'fills-air', 'adds-preload') && world.damperOpen,
-  R19: (world, event) => acts(event, 'cycles-gas-damper') && world.gas !== 'charged',
-  R20: (world, event, { traits }) => acts(event, 'loosens') && traits.spring === 'coil' && world.preload === 'on',
-  R21: (_, event) => acts(event, 'torques') && event.is === 'step' && !event.wrench,
+    event.id in filledWith &&
+    (filledWith[event.id] !== world.stage + 1 || event.reading === 'off'),
+  R18: (world, event) => does(event, 'fillsAir', 'addsPreload') && world.damperOpen,
+  R19: (world, event) => does(event, 'cyclesGasDamper') && world.gas !== 'charged',
+  R20: (world, event, { traits }) => does(event, 'loosens') && traits.spring === 'coil' && world.preload === 'on',
+  R21: (_, event) => does(event, 'torques') && event.is === 'step' && !event.wrench,
   R22: (world, event) =>
     (event.is === 'leak-begun' && world.stage > 0 && (event.minutes ?? 0) < 15) ||
     (event.is === 'leak-ended' && (event.minutes ?? 0) < 10) ||
@@ -257,14 +256,14 @@ export const forbidden: Readonly<Record<string, Forbidden>> = {
   R24: (_, event) => event.is === 'planned' && !event.valuesGood,
   R25: (world, event) => event.is === 'left' && world.wheelOff && !world.back,
   R26: (world, event) =>
-    (acts(event, 'fills-air', 'adds-preload') && !world.travelGood) ||
+    (does(event, 'fillsAir', 'addsPreload') && !world.travelGood) ||
     (event.is === 'left' && world.touched && !world.lengthGood),
   R27: (world, event, { traits, maximumKnown }) =>
     traits.spring === 'air' &&
-    ((acts(event, 'fills-air') &&
+    ((does(event, 'fillsAir') &&
       (!maximumKnown ||
         world.target > largest ||
-        (event.is === 'step' && event.reading === 'off' && event.step.fills === 'target'))) ||
+        (event.is === 'step' && event.reading === 'off' && filledWith[event.id] === 3))) ||
       ((event.is === 'worked-out' || event.is === 'wrote') && maximumKnown && event.pressure > largest)),
 }
 

@@ -31,7 +31,8 @@ export function gatesPage(
 
 A gate is a rule over what is true of the unit now. The rules are common practice of careful workshops, no source. This page
 is written by \`trade/src/gates/gates.test.ts\`, which searches every state that can be reached, breadth first, each tick also in
-its careless form, and holds what happened against a yardstick that knows neither facts nor gates.
+its careless form, and holds what happened against a yardstick that knows neither facts nor gates nor the procedures' data: the
+rules and what a hand does in each step are written there once more, by hand.
 
 ## With every gate
 
@@ -43,7 +44,8 @@ ${table(
 ## Without one
 
 The shortest forbidden sequence with that gate alone left out, and how many states were seen until it was found. R6, R18 and
-R19 are shown on small procedures of the test: the procedures of dampers and gas shocks are not written yet.
+R19 are shown on small procedures of the test: the procedures of dampers and gas shocks are not written yet, and no service can be
+planned on a shock. Lower legs and air spring are searched on every kind of fork that has them.
 
 ${table(
   ['gate', 'what it is', 'way round', 'states', 'then this goes through'],

@@ -14,6 +14,7 @@ import type { Traits } from './asked.ts'
 import { type Bench, searchForbidden } from './forbidden-search.ts'
 import { gatesPage, rowsOf } from './gates-page.ts'
 import { isWaivable, rules, saidSoFor } from './rules.ts'
+import { whatStepsDo } from './what-steps-do.ts'
 
 // Fewer parts of one sort than a real unit has: one part of the chassis, two of the snapshot, one to put back.
 const air: Traits = {
@@ -72,7 +73,7 @@ const damper: Bench = {
     { id: 'air-out', step: procedureSteps['air-out'] },
     { id: 'travel-air-out', step: { ...procedureSteps['travel-air-out'], acts: ['cycles'], needs: {} } },
     { id: 'fill-quarter', step: procedureSteps['fill-quarter'] },
-    { id: 'foot-torque', step: act(['torques'], { 'foot.*': 'torqued' }) },
+    { id: 'feet-torqued', step: act(['torques'], { 'foot.*': 'torqued' }) },
   ],
   maximumKnown: true,
   bike: false,
@@ -203,5 +204,16 @@ describe('the table of gates', () => {
     expect(saidSoFor(procedureSteps['foot-off'].acts)).toEqual(['R8'])
     expect(saidSoFor(procedureSteps['foot-torque'].acts)).toEqual(['R15'])
     expect(saidSoFor(procedureSteps['circlip-out'].acts)).toEqual(['R5'])
+    // Face and hands out of the line of caps.
+    expect(saidSoFor(procedureSteps['cap-off'].acts)).toEqual(['R5'])
+  })
+
+  it('and the yardstick names every step by hand, none but those that there are and those of the small procedures', () => {
+    const named = new Set(Object.values(whatStepsDo).flatMap((ids) => [...ids]))
+    const small = new Set([...damper.steps, ...reservoir.steps].map(({ id }) => id))
+    expect([...named].filter((id) => !isStepId(id) && !small.has(id))).toEqual([])
+    const silent = stepOrder.filter((id) => procedureSteps[id].acts.length > 0 && !named.has(id))
+    // It goes on by what is not done with them: R13 and R14 look at where the lower legs are.
+    expect(silent).toEqual(['lowers-on'])
   })
 })

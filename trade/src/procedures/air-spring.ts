@@ -5,7 +5,7 @@ import { supplies } from './supplies.ts'
 export const airSpringSteps = {
   'cap-off': {
     legs: 'once',
-    acts: ['loosens'],
+    acts: ['loosens', 'jumps-out'],
     needs: { cap: ['shut'] },
     makes: { cap: 'open' },
     spoils: { travel: 'unmeasured', length: 'unmeasured' },
