@@ -101,5 +101,18 @@ describe('a visit', () => {
     // 17 steps on a bike (procedure of the lower legs); alone there is no wheel and no brake to take off.
     await page.getByText('16 steps').waitFor()
     await page.getByText('up to 80 without asking').waitFor()
+    // Laid out once for both legs; what only the maker's sheet can say is not guessed.
+    const laidOut = page.locator('section', { has: page.getByRole('heading', { name: 'Laid out for it' }) })
+    await laidOut.getByText('the sheet decides left, the sheet decides right').first().waitFor()
+    // The workshop answers for the rider only within what may be spent: 95 is 15 more than 80.
+    const yes = page.getByRole('button', { name: 'Yes to all of it' })
+    await yes.waitFor()
+    await page.getByRole('radio', { name: /the workshop, within what may be spent/ }).check({ force: true })
+    await page.getByText('Name the price first: it is held against the 80 that may be spent.').waitFor()
+    await page.getByRole('textbox', { name: 'Price, as you told it' }).fill('95')
+    await page.getByText('15 more than the 80 that may be spent: ask the rider.').waitFor()
+    expect(await yes.count()).toBe(0)
+    await page.getByRole('textbox', { name: 'Price, as you told it' }).fill('80')
+    await yes.waitFor()
   })
 })
