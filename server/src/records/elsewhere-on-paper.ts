@@ -1,5 +1,5 @@
 /** What the setting becomes on the rider's trail, and what the rider's own pump shows. */
-import { ambientShift, formatQuantity } from '@legwork/engine'
+import { ambientShift, formatQuantity, prepareSpring, type Spring, standardAir } from '@legwork/engine'
 import { say, springOf } from '@legwork/trade'
 import type { RuledRow } from '../papers/ruled-section.ts'
 import { type JobOnPaper, lengthIn, pressureIn, riderOf } from './job-on-paper.ts'
@@ -12,14 +12,22 @@ function ownPumpRow(job: JobOnPaper): RuledRow[] {
   return shown === null ? [] : [{ what: say('paper.own-pump'), figure: pressureIn(job, shown), source: 'worked-out' }]
 }
 
+/** What the leg carries [N]: by the sag that was measured at this setting, else as the set-up reckoned; null where neither is. */
+function loadOn({ state }: JobOnPaper, spring: Spring, pressure: number, ambient: number): number | null {
+  if (!state.sag) return state.setUp?.load ?? null
+  return prepareSpring(spring, pressure, { ambient }).force((state.sag.fromAbove + state.sag.fromBelow) / 2)
+}
+
 function trailRows(job: JobOnPaper): RuledRow[] {
   const { setting, setUp, sheet, trail } = job.state
   if (!setting || !trail || !sheet || chamberOf(sheet, setting.spacers) === null) return []
   const spring = springOf(sheet, { spacers: setting.spacers })
+  const ambient = setUp?.ambient ?? standardAir(0).ambient
+  const load = loadOn(job, spring, setting.pressure, ambient)
   const shift = ambientShift(spring, {
     pressure: setting.pressure,
-    ...(setUp ? { load: setUp.load } : {}),
-    from: { temperature: setting.temperature, ...(setUp ? { ambient: setUp.ambient } : { altitude: 0 }) },
+    ...(load === null ? {} : { load }),
+    from: { temperature: setting.temperature, ambient },
     to: { altitude: trail.altitude, temperature: trail.temperature },
   })
   const place = {
