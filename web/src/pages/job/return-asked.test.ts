@@ -9,7 +9,6 @@ const timed = (time: number): ReleasedAt => ({
   clicks: 8,
   from: 0.11,
   to: 0.01,
-  film: null,
   readings: [],
   time,
   spread: null,
