@@ -11,6 +11,21 @@ import { strayTexts } from './src/stray-texts.ts'
 import { openTablet, type Tablet } from './src/tablet.ts'
 import { enterDemo } from './src/walk.ts'
 
+/** Their answer is a few numbers that no place on a drawing makes clearer. */
+const toldInLines = [
+  'coil-rate',
+  'wire-rate',
+  'side-friction',
+  'bolt',
+  'thread-strip',
+  'saybolt',
+  'damping-ratio',
+  'rock',
+  'moving-time',
+  'wear-hours',
+  'due',
+]
+
 describe('the calculations', () => {
   let server: ServerProcess
   let tablet: Tablet
@@ -56,6 +71,37 @@ describe('the calculations', () => {
     const shown = await shownAnswers(page)
     expect(Object.keys(shown).length).toBeGreaterThan(0)
     expect(differences(shown, await answerOf(name, example))).toEqual([])
+    // A picture says in words what it shows, for whoever does not see it.
+    const pictures = page.locator('.calc-picture').getByRole('img')
+    expect((await pictures.count()) > 0 || name === 'diagnose').toBe(!toldInLines.includes(name))
+    for (const picture of await pictures.all())
+      expect((await picture.getAttribute('aria-label'))?.length).toBeGreaterThan(12)
+  })
+
+  it('an example says that it is one until something was asked', async () => {
+    const { page } = tablet
+    await page.goto(`${server.address}/calculations/torque`)
+    await page.getByText('An example, invented').waitFor()
+    await workOut(page)
+    expect(await page.getByText('An example, invented').count()).toBe(0)
+  })
+
+  it('takes a spring from a sheet, and shows where its dimensions are measured', async () => {
+    const { page } = tablet
+    await page.goto(`${server.address}/calculations/pressure-for-sag`)
+    const sheet = page.getByLabel('From a sheet')
+    await expect.poll(() => sheet.locator('option').count()).toBeGreaterThan(5)
+    const before = await page.getByLabel('Bore', { exact: true }).inputValue()
+    await sheet.selectOption({ index: 3 })
+    await expect.poll(() => page.getByLabel('Positive chamber', { exact: true }).inputValue()).not.toBe('197')
+    expect(Number(await page.getByLabel('Bore', { exact: true }).inputValue())).toBeGreaterThan(20)
+    expect(before).toBe('32')
+    await workOut(page)
+    await page.getByText('Where these are measured').click()
+    await page.getByRole('img', { name: /An air leg cut open/ }).waitFor()
+    await page.getByRole('link', { name: 'The heavy curve as a table' }).click()
+    await page.getByRole('heading', { level: 1, name: 'Force over the stroke' }).waitFor()
+    await page.getByText('Point by point').waitFor()
   })
 
   it('an address opens the same numbers again, in another window and after a reload', async () => {
@@ -185,7 +231,7 @@ describe('the calculations', () => {
     await page.getByRole('group', { name: 'Load along it' }).getByLabel('Degrees of freedom').fill('4')
     const bore = page.getByRole('group', { name: 'Bore' })
     await bore.getByText('ends in doubt too', { exact: true }).click()
-    await bore.getByLabel('Each end ±').fill('0.02')
+    await bore.getByLabel('Each end ±').fill('0.02 mm')
     await workOut(page)
     const example = Object(calculations.doubt?.example)
     const { spring, load } = example.input

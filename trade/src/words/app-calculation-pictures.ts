@@ -1,5 +1,8 @@
 /** Words in and about the pictures of the calculations. */
 export const appCalculationPictureWords = {
+  'calc.from-sheet': 'From a sheet',
+  'calc.from-sheet.choose': 'Choose a sheet',
+  'calc.from-sheet.one': '{name}, {revision}',
   'calc.key.spring': 'Where these are measured',
   'calc.key.spring.label':
     'An air leg cut open and laid down, crown right, foot left, with the name of every dimension.',
@@ -68,6 +71,8 @@ export const appCalculationPictureWords = {
   'calc.picture.clicks':
     'Damping over clicks on a scale of ratios: readings, the law through them, what is wanted and where it lies.',
   'calc.picture.clicks.found': '{n} clicks',
+  'calc.picture.damping-at-temperature':
+    'Damping over the temperature of the oil: as it was known, and what it comes to.',
   'calc.picture.clearance':
     'Diameters of stanchion and bushing at both heights, direction by direction, and the play between their means.',
   'calc.picture.clearance.marks':

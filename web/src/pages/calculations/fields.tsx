@@ -11,8 +11,11 @@ import { type Draw, ListField, PlacesField } from './lists.tsx'
 import { ChoiceName, FieldName, fieldText, WayName } from './names.tsx'
 import { type PartProps, Section } from './section.tsx'
 import { blank, type FormField, formOf, type GroupShape, type Shape } from './shape.ts'
+import { SpringFromSheet } from './spring-from-sheet.tsx'
 import { SpringKey } from './spring-key.tsx'
 import './fields.css'
+
+const isSpring = (path: Path): boolean => path.at(-1) === 'spring'
 
 /** A field of any shape. */
 export function Part({ shape, ...place }: PartProps) {
@@ -41,6 +44,8 @@ export function Part({ shape, ...place }: PartProps) {
     case 'group':
       return (
         <Section {...place}>
+          {isSpring(place.path) && <SpringFromSheet path={place.path} airOnly />}
+          {isSpring(place.path) && <SpringKey />}
           <Group shape={shape} path={place.path} />
         </Section>
       )
@@ -161,6 +166,7 @@ function Kinds({ shape, path }: { shape: Extract<Shape, { is: 'kinds' }>; path: 
   }
   return (
     <>
+      {isSpring(path) && <SpringFromSheet path={path} airOnly={false} />}
       <Choice
         label={<FieldName calc={calc} path={[...path, shape.by]} />}
         quiet
@@ -168,7 +174,7 @@ function Kinds({ shape, path }: { shape: Extract<Shape, { is: 'kinds' }>; path: 
         value={chosen?.word ?? null}
         onChange={choose}
       />
-      {path.at(-1) === 'spring' && chosen?.word === 'air' && <SpringKey />}
+      {isSpring(path) && chosen?.word === 'air' && <SpringKey />}
       {chosen && <Group key={chosen.word} shape={chosen.shape} path={path} />}
     </>
   )

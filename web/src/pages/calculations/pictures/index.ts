@@ -4,6 +4,7 @@ import { AirOverAltitudePicture } from './air-over-altitude.tsx'
 import { BikeAtSagPicture } from './bike-at-sag.tsx'
 import { ClearancePicture } from './clearance.tsx'
 import { DampingOverClicksPicture } from './damping-over-clicks.tsx'
+import { DampingOverTemperaturePicture } from './damping-over-temperature.tsx'
 import { DiagnosePicture } from './diagnose.tsx'
 import { DoubtPicture } from './doubt.tsx'
 import { DropPicture } from './drop.tsx'
@@ -49,6 +50,7 @@ export const pictures: Readonly<Record<string, ComponentType<PictureProps>>> = {
   'oil-height': OilInALegPicture,
   'return-time': ReturnOverTimePicture,
   'damping-from-return': ReturnOverTimePicture,
+  'damping-at-temperature': DampingOverTemperaturePicture,
   'clicks-for-damping': DampingOverClicksPicture,
   drop: DropPicture,
   clearance: ClearancePicture,
