@@ -16,8 +16,8 @@ export interface BlockCell {
   grow?: boolean
   /** `show`: stands in the head of the phone too. */
   phone?: 'show'
-  /** Left out where the block is narrower than a tablet laid down; the page then says it itself. */
-  wide?: boolean
+  /** Left out where the block is narrower than a tablet laid down, or than a desktop; it is then reached another way. */
+  wide?: boolean | 'desktop'
 }
 
 export interface TitleBlockProps {
@@ -39,7 +39,14 @@ export function TitleBlock({ home, cells }: TitleBlockProps) {
             <b>{cell.value}</b>
           </>
         )
-        const classes = ['cell', cell.grow && 'grow', cell.phone, cell.wide && 'wide'].filter(Boolean).join(' ')
+        const classes = [
+          'cell',
+          cell.grow && 'grow',
+          cell.phone,
+          cell.wide && (cell.wide === 'desktop' ? 'roomy' : 'wide'),
+        ]
+          .filter(Boolean)
+          .join(' ')
         /* biome-ignore-start lint/suspicious/noArrayIndexKey: cells of one page keep their places */
         if (cell.href)
           return (

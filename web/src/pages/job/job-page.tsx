@@ -160,7 +160,12 @@ export function JobPage({ params }: { params: { stream: string; chapter?: string
                 say('page.no-sheet')
               ),
             },
-            { label: say('place.search.find'), value: say('place.search'), href: '/search', wide: true },
+            {
+              label: say('place.search.find'),
+              value: say('place.search'),
+              href: '/search',
+              wide: holder ? 'desktop' : true,
+            },
             {
               label: <span translate="no">{clock(now)}</span>,
               value: <KeptOrSent />,

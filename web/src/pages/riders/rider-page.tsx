@@ -30,7 +30,7 @@ function BikeRows({ bike }: { bike: Bike }) {
     <SideHead title={<span translate="no">{bike.name}</span>} place="above">
       {bike.headAngle !== null && (
         <ValueRow name={say('take-in.bike.head-angle')}>
-          <QuantityText value={(bike.headAngle * Math.PI) / 180} kind="angle" digits={1} hand />
+          <QuantityText value={bike.headAngle} kind="angle" digits={1} hand />
         </ValueRow>
       )}
       {bike.frontMass !== null && (

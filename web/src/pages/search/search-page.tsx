@@ -71,7 +71,7 @@ export function SearchPage() {
           these.length > 0 && (
             <SideHead key={kind} title={say(`search.${kind}s`)}>
               {these.map((hit) => (
-                <Row key={hit.id} href={hrefOf(hit)} className="list-row">
+                <Row key={hit.id} href={hrefOf(hit)} className="hit-row">
                   <b translate="no">{hit.title}</b>
                   <span translate="no">{hit.detail}</span>
                 </Row>
