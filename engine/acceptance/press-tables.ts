@@ -72,6 +72,6 @@ export function sheetTable(forks: number): string[] {
   })
   return markdown(
     ['found in 9 of 10', 'one press, at least among what stands together', 'full and half pressure, named alone'],
-    [...rows, ['(a sound fork called so)', ...sound]],
+    [...rows, ['a sound fork, called as its sheet says', ...sound]],
   )
 }
