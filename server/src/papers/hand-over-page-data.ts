@@ -2,8 +2,7 @@ import type { ForkParameters } from '@legwork/drawing'
 import type { SourceKind } from '@legwork/trade'
 import type { Letterhead } from './letterhead.ts'
 import type { RuledRow, Section } from './ruled-section.ts'
-
-export type PageVerdict = 'pass' | 'watch' | 'fail' | 'cannot-tell'
+import type { PageVerdict } from './verdict-mark.ts'
 
 /** A figure as the person reads it (the caller formats it), with where it comes from. */
 export type PageFigure = {

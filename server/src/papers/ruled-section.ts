@@ -1,8 +1,7 @@
 import { type SourceKind, say } from '@legwork/trade'
-import type { PageVerdict } from './hand-over-page-data.ts'
 import type { Ink, Paper } from './paper.ts'
 import { drawSource, markWidth } from './source-mark.ts'
-import { drawVerdict } from './verdict-mark.ts'
+import { drawVerdict, type PageVerdict } from './verdict-mark.ts'
 import { drawLines, type Line, wrap } from './wrap.ts'
 
 export interface RuledRow {

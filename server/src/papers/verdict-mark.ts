@@ -1,5 +1,6 @@
-import type { PageVerdict } from './hand-over-page-data.ts'
 import type { Paper } from './paper.ts'
+
+export type PageVerdict = 'pass' | 'watch' | 'fail' | 'cannot-tell'
 
 /** Draws a verdict by shape, 11 wide, on a baseline: the more trouble, the more ink. The word stands beside it. */
 export function drawVerdict(paper: Paper, verdict: PageVerdict, x: number, y: number): void {
