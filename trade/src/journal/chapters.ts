@@ -76,11 +76,12 @@ export function notBack(progress: Progress): PutBackItem | undefined {
 
 /**
  * The first chapter that is needed and not done; hand over where all are. While air settles or a leak-down runs, what can
- * be done meanwhile comes first.
+ * be done meanwhile comes first; a condemned chassis keeps the job where it was looked at.
  *
  * @param at  when it is looked at [ms]
  */
 export function currentChapter(progress: Progress, at: number): Chapter {
+  if (traitsFor(progress).parts.some((part) => progress.facts[`chassis.${part}`] === 'condemned')) return 'look-over'
   const all = finished(progress)
   const first = chapterOrder.find((chapter) => all[chapter].needed && !all[chapter].done) ?? 'hand-over'
   const waits =

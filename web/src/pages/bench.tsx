@@ -1,5 +1,4 @@
 import {
-  type Chapter,
   chapterOrder,
   chassisParts,
   type Due,
@@ -33,14 +32,10 @@ function stopSays(state: JobState): string | null {
   return part ? say('bench.stopped.condemned', { part: say(`part.${part}`) }) : sayMessage(state.stopped.because)
 }
 
-/** A condemned chassis stops a job where it was looked at, whatever else was not kept yet. */
-const chapterOf = (state: JobState): Chapter =>
-  state.stopped?.gate === 'R1' && Object.keys(state.chassis).length > 0 ? 'look-over' : state.next.chapter
-
 /** Where it stands: the chapter and step, or why it stands still. */
 function whereItStands(state: JobState): string {
   if (state.waiting?.for) return say(`job.waits.${state.waiting.for}`)
-  const chapter = say(`chapter.${chapterOf(state)}`)
+  const chapter = say(`chapter.${state.next.chapter}`)
   return state.next.chapter === 'work' && state.currentStep !== null
     ? say('bench.step', { chapter, step: state.currentStep + 1, count: state.steps.length })
     : chapter
@@ -76,7 +71,7 @@ function BenchRow({ stream, state, jobs }: BenchRowProps) {
   const rides = rider ?? { hoursPerWeek: null, mass: null }
   const next = unit ? dueOfUnit(jobs, unit.id, rides).find((one) => one.due) : undefined
   const asked = state.opened?.asked ? texts.get(state.opened.asked)?.text : null
-  const at = chapterOrder.indexOf(chapterOf(state))
+  const at = chapterOrder.indexOf(state.next.chapter)
   const blocked = state.next.blocked?.because
   const shut = stopSays(state) ?? (blocked ? sayMessage(blocked) : null)
   return (

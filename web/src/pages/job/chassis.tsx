@@ -1,5 +1,5 @@
 /** The chassis, part by part, before anything else: sound, or condemned, which stops the job. */
-import { type ChassisFound, type ChassisPart, say, sayMessage, traitsOf } from '@legwork/trade'
+import { type ChassisFound, type ChassisPart, say, traitsOf } from '@legwork/trade'
 import { useState } from 'react'
 import { VerdictMark } from '../../marks/verdict-mark.tsx'
 import { useStation } from '../../offline/hooks.tsx'
@@ -130,11 +130,9 @@ function Parts() {
 
 /** As long as it is in hand: the chassis before everything else. */
 export function Chassis() {
-  const { state } = useJobView()
   return (
     <SideHead place="above" title={say('look.chassis')} note={say('look.chassis.note')}>
       <Parts />
-      {state.stopped && <p className="book">{sayMessage(state.stopped.because)}</p>}
     </SideHead>
   )
 }

@@ -1,6 +1,7 @@
 /** What stops a job: a gate, a person's word, or an entry that does not fit and waits for a decision. */
-import { say, sayMessage } from '@legwork/trade'
+import { type ChassisPart, chassisParts, say, sayMessage } from '@legwork/trade'
 import { useState } from 'react'
+import { clock } from '../../figures/moment.ts'
 import { SafetySign } from '../../marks/safety-sign.tsx'
 import { useStation, useStationStatus } from '../../offline/hooks.tsx'
 import { Button, LinkButton } from '../../ui/button.tsx'
@@ -54,19 +55,37 @@ function Lift() {
   )
 }
 
+/** What was found at it: it stands on the notice too. */
+function Condemned({ part }: { part: ChassisPart }) {
+  const { state, text } = useJobView()
+  const nameOf = useNameOf()
+  const found = state.chassis[part]
+  if (!found) return null
+  return (
+    <p className="book" translate="no">
+      {found.found && `${text(found.found) ?? say('book.text-gone')} `}
+      {say('page.by', { name: nameOf(found.person), time: clock(found.at) })}
+    </p>
+  )
+}
+
 export function Stopped() {
   const { state } = useJobView()
   const nameOf = useNameOf()
   const open = state.contested.filter((one) => one.ruling === null)
   if (!state.stopped && open.length === 0) return null
   // A condemned part is not talked away: its line is struck, with a reason, or the unit goes back in parts.
-  const mayBeLifted = state.basis.stop !== null || state.basis.lateStop !== null
+  const condemned = chassisParts.filter((part) => state.chassis[part]?.verdict === 'condemned')
+  const mayBeLifted = condemned.length === 0 && (state.basis.stop !== null || state.basis.lateStop !== null)
   return (
     <section className="stopped" aria-label={say('stop.title')}>
       <SafetySign sign="prohibition" size={64} />
       <div>
         <h2>{say('stop.title')}</h2>
         {state.stopped && <p>{sayMessage(state.stopped.because)}</p>}
+        {condemned.map((part) => (
+          <Condemned key={part} part={part} />
+        ))}
         {open.map((one) => (
           <div key={one.entry}>
             <h3>{say('stop.contested')}</h3>
