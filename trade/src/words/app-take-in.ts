@@ -9,6 +9,12 @@ export const appTakeInWords = {
   'take-in.body': 'Body',
   'take-in.body.single-crown': 'single crown',
   'take-in.body.dual-crown': 'dual crown',
+  'take-in.body.upside-down': 'upside-down, stanchions below',
+  'take-in.body.one-legged': 'one-legged',
+  'take-in.damper.electric': 'electric',
+  'take-in.not-covered':
+    'Upside-down, one-legged and electric forks are not covered yet: they are worked on in another order. Don’t take it in as another kind; send it to somebody who knows it.',
+  'take-in.not-covered.lack': 'a kind that is covered',
   'take-in.body.in-line': 'in line',
   'take-in.body.piggyback': 'with reservoir',
   'take-in.damper.in-line-ifp': 'floating piston in line',

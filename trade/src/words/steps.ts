@@ -7,7 +7,8 @@ export const stepWords = {
   'step.lever-open.note': 'to their open stop; the counts are kept',
   'step.lever-open.caution': 'A closed valve is forced by cycling.',
   'step.air-out': 'Let the air out',
-  'step.air-out.note': '3 to 5 full strokes, press the valve again, leave the core out',
+  'step.air-out.note':
+    '3 to 5 full strokes, press the valve again, leave the core out; a valve of the negative chamber second',
   'step.air-out.caution':
     'Face and hands out of the line of the cap. Eye protection on. A gauge at zero proves nothing: valves block.',
   'step.preload-off': 'Preload off',
@@ -35,7 +36,8 @@ export const stepWords = {
   'step.lowers-off.note': 'straight, both together; look at the oil: colour, metal, water',
   'step.lowers-off.caution': 'Never lever against a stanchion. Both feet must be free.',
   'step.seals-out': 'Foam rings and wipers out',
-  'step.seals-out.note': 'new rings into bath oil to soak; seats clean, no burr; keep the old wiper to compare',
+  'step.seals-out.note':
+    'new rings into bath oil to soak; seats clean, no burr; the kit fits by the old wiper’s outside diameter',
   'step.seals-out.caution': 'Padded lever: a burr in the seat leaks for ever.',
   'step.clean': 'Clean lower legs and stanchions',
   'step.clean.note': 'lint-free cloth; no solvent left in the bushings',
@@ -56,7 +58,7 @@ export const stepWords = {
   'step.foot-torque.note': 'seat the legs, new washers, threads started by hand',
   'step.foot-torque.caution': 'Mark it the moment the wrench has clicked.',
   'step.travel-air-out': 'Ten strokes without air, then the travel',
-  'step.travel-air-out.note': 'rebound knob on, lever open; smooth, no knock; measure full travel',
+  'step.travel-air-out.note': 'rebound knob on at its count, lever open; smooth, no knock; measure full travel',
   'step.travel-air-out.caution': 'Short travel means something went back wrong. Find it now.',
   'step.travel-spring-out': 'Ten strokes without preload, then the travel',
   'step.travel-spring-out.note': 'rebound knob on, lever open; smooth, no knock; measure full travel',
@@ -68,7 +70,8 @@ export const stepWords = {
   'step.fill-half.note': 'then 5 to 10 slow strokes through the port',
   'step.fill-half.caution': 'It must come back to full length by itself.',
   'step.fill-target': 'Air: the set pressure',
-  'step.fill-target.note': 'read, detach, wait, read again; wipe, 20 strokes, look for oil at wiper and foot',
+  'step.fill-target.note':
+    'read, detach, wait, read again; lower legs let breathe with a thin rounded strip only where the sheet allows it; wipe, 20 strokes, look for oil at wiper and foot',
   'step.fill-target.caution': 'Never above the maximum on the sheet.',
   'step.preload-on': 'Preload as the sheet says',
   'step.preload-on.note': 'count the turns; wipe, 20 strokes, look for oil at wiper and foot',

@@ -7,6 +7,9 @@ import { TextField } from '../../ui/field.tsx'
 import { genericFor, sheetsLike } from './new-unit-sheet.ts'
 import { bodiesOf, dampersOf, fixings, isFork, type NewUnit, type SheetWay, unitKinds } from './take-in-draft.ts'
 
+const otherBodies = ['upside-down', 'one-legged'] as const
+const otherDampers = ['electric'] as const
+
 type Change = (patch: Partial<NewUnit>) => void
 
 function LegPart({ made, leg, change }: { made: NewUnit; leg: Leg; change: Change }) {
@@ -123,7 +126,7 @@ export function NewUnitPart({ made, onChange }: { made: NewUnit; onChange: (made
         onChange={(kind) => {
           const [body = 'single-crown'] = bodiesOf(kind)
           const [damper = 'sealed-cartridge'] = dampersOf(kind)
-          change({ kind, body, damper, sheetWay: 'maker', sheetChosen: null })
+          change({ kind, body, damper, notCovered: null, sheetWay: 'maker', sheetChosen: null })
         }}
       />
       {!fork && <p className="book">{say('page.kind-not-covered')}</p>}
@@ -150,16 +153,29 @@ export function NewUnitPart({ made, onChange }: { made: NewUnit; onChange: (made
       />
       <Choice
         label={say('take-in.body')}
-        options={bodiesOf(made.kind).map((value) => ({ value, label: say(`take-in.body.${value}`) }))}
-        value={made.body}
-        onChange={(body) => change({ body })}
+        options={[...bodiesOf(made.kind), ...(fork ? otherBodies : [])].map((value) => ({
+          value,
+          label: say(`take-in.body.${value}`),
+        }))}
+        value={made.notCovered && made.notCovered !== 'electric' ? made.notCovered : made.body}
+        onChange={(body) =>
+          change(body === 'upside-down' || body === 'one-legged' ? { notCovered: body } : { body, notCovered: null })
+        }
       />
       <Choice
         label={say('take-in.damper')}
-        options={dampersOf(made.kind).map((value) => ({ value, label: say(`take-in.damper.${value}`) }))}
-        value={made.damper}
-        onChange={(damper) => change({ damper })}
+        options={[...dampersOf(made.kind), ...(fork ? otherDampers : [])].map((value) => ({
+          value,
+          label: say(`take-in.damper.${value}`),
+        }))}
+        value={made.notCovered === 'electric' ? made.notCovered : made.damper}
+        onChange={(damper) => change(damper === 'electric' ? { notCovered: damper } : { damper, notCovered: null })}
       />
+      {made.notCovered && (
+        <p className="refusal" role="status">
+          {say('take-in.not-covered')}
+        </p>
+      )}
       {fork && <ForkPart made={made} change={change} />}
       <SheetPart made={made} change={change} />
     </>

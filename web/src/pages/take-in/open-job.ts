@@ -18,10 +18,11 @@ export interface TakeInForms {
 export const isKnown = (unit: Unit | NewUnit): unit is Unit => 'id' in unit
 
 /** What is still missing, in the words of its fields. */
-export function lacksOf({ unit, rider }: Omit<TakeInForms, 'unit'> & { unit: Unit | NewUnit | null }): string[] {
+export function lacksOf({ unit, rider }: Pick<TakeInForms, 'rider'> & { unit: Unit | NewUnit | null }): string[] {
   const lacks: string[] = []
   if (!unit) return [say('take-in.unit')]
   if (!isKnown(unit)) {
+    if (unit.notCovered) lacks.push(say('take-in.not-covered.lack'))
     if (unit.label.trim() === '') lacks.push(say('take-in.label'))
     if (unit.stroke === null) lacks.push(say(isFork(unit.kind) ? 'take-in.travel' : 'take-in.stroke'))
     if (unit.sheetWay === 'maker' && unit.sheetName.trim() === '') lacks.push(say('take-in.sheet-name'))

@@ -19,6 +19,9 @@ export const bodiesOf = (kind: UnitKind): readonly Body[] =>
 export const dampersOf = (kind: UnitKind): readonly DamperKind[] =>
   isFork(kind) ? ['sealed-cartridge', 'bladder-cartridge', 'open-bath'] : ['in-line-ifp', 'piggyback-ifp']
 
+/** Forks that no procedure is written for yet, by what tells them: their order of work is another one. */
+export type NotCovered = 'upside-down' | 'one-legged' | 'electric'
+
 export const isFork = (kind: UnitKind): boolean => kind === 'fork-air' || kind === 'fork-coil'
 
 /** `maker`: its sheet's name and revision, still empty. `here`: a sheet of the register. `generic`: assumed dimensions. */
@@ -30,6 +33,8 @@ export interface NewUnit {
   kind: UnitKind
   body: Body
   damper: DamperKind
+  /** Chosen in place of a body or damper that is covered: said so, and not taken in as something else. */
+  notCovered: NotCovered | null
   /** [m] */
   stanchion: number | null
   stroke: number | null
@@ -48,6 +53,7 @@ export const blankUnit: NewUnit = {
   kind: 'fork-air',
   body: 'single-crown',
   damper: 'sealed-cartridge',
+  notCovered: null,
   stanchion: null,
   stroke: null,
   springLeg: 'left',
