@@ -7,6 +7,7 @@ import { useHome, useStation } from '../offline/hooks.tsx'
 import { Button } from '../ui/button.tsx'
 import { TextField } from '../ui/field.tsx'
 import { SideHead } from '../ui/ledger.tsx'
+import './letterhead.css'
 
 const orNull = (text: string): string | null => (text.trim() === '' ? null : text.trim())
 
@@ -85,7 +86,8 @@ export function LetterheadPart() {
   })
   const line = data?.workshops.find(({ id }) => id === workshop)
   return (
-    <SideHead title={say('letterhead.title')} note={say('letterhead.note')}>
+    <SideHead title={say('letterhead.title')}>
+      <p className="said book">{say('letterhead.note')}</p>
       {line && <LetterheadForm head={line} home={home} />}
       {isError && <p className="said">{say('letterhead.no-network')}</p>}
     </SideHead>
