@@ -137,6 +137,18 @@ describe('a whole job on paper', { timeout: 60_000 }, () => {
     expect(said).toMatch(/your own pump, put on here, shows\s+89 psi/)
   })
 
+  it('a line that came in against a gate is named, with what was decided about it', async () => {
+    const first = job
+    job = await (await ApiJob.open(shop, 'U01')).planned()
+    const { id } = await job.try('handed-over', { receivedBy: digestOf('Mateus'), initials: null }, { made: 'offline' })
+    expect(await textOf('hand-over.pdf')).toMatch(
+      /Entered without the network, against “[^”]+”: .+ Nobody has decided yet\./,
+    )
+    await job.put('ruled', { entry: id, ruling: 'stands', reason: digestOf(reason) })
+    expect(await textOf('hand-over.pdf')).toContain('It was decided that it stands.')
+    job = first
+  })
+
   it('the label carries no name of the rider, in no place of it', async () => {
     const said = await textOf('label.pdf')
     for (const part of ['88 psi', 'at 20 °C', 'rebound 8', 'J01', 'next at 30 to 60 riding hours'])
