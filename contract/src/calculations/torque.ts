@@ -25,6 +25,9 @@ export const torque = [
     output: z.strictObject({ set: si('torque') }),
     example: { wanted: '5.5 N·m', wrenchLength: '245 mm', adapterLength: '30 mm' },
     run: (question) => wrenchSetting(withoutGaps(question)),
-    assumptions: () => ['The pull is square to the wrench, at the middle of its grip.'],
+    assumptions: () => [
+      'The pull is square to the wrench, at the middle of its grip.',
+      'The torque wanted is the maker’s, on threads as the sheet says: clean, greased or with thread lock.',
+    ],
   }),
 ]

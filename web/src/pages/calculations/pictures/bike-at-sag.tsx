@@ -10,7 +10,9 @@ import { useWritten } from './written.ts'
 /** Sinking is drawn three times as large: true to scale it would be a hair. */
 const larger = 3
 
-export function BikeAtSagPicture({ input, output, width }: PictureProps) {
+export function BikeAtSagPicture({ input, output, width: room }: PictureProps) {
+  // Drawn at one height, so at most as wide as a bike looks right.
+  const width = Math.min(room, 430)
   const written = useWritten()
   const [wheelbase, rearCentre] = [numberAt(input, ['wheelbase']), numberAt(input, ['rearCentre'])]
   const headAngle = numberAt(input, ['headAngle'])
