@@ -46,4 +46,23 @@ describe('the yardstick', () => {
     job.put('handed-over', { receivedBy: 'a', initials: null })
     expect(brokenIn(job)).toEqual([['R22'], ['R22', 'R23', 'R25', 'R26']])
   })
+
+  it('finds a pressure read twice or without its pump, and none where it was said not to be known before', () => {
+    const job = new WrittenJob().open()
+    const keep = (value: number | null, instrument: string | null) => {
+      const reading = value === null ? null : ({ value, measure: 'Pa', instrument, how: 'attached' } as const)
+      job.put('snapshot-kept', { item: 'pressure', reading, photos: [], notKnownBecause: value === null ? 'a' : null })
+    }
+    job.put('snapshot-kept', {
+      item: 'length',
+      reading: { value: 0.164, measure: 'm', instrument: null, how: null },
+      photos: [],
+      notKnownBecause: null,
+    })
+    keep(null, null)
+    keep(6e5, 'P1')
+    expect(brokenIn(job)).toEqual([])
+    keep(5.6e5, 'P1')
+    expect(brokenIn(job)).toEqual([['R2']])
+  })
 })

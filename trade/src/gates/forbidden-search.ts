@@ -70,10 +70,8 @@ function everything(bench: Bench): readonly Happening[] {
     ...bench.traits.snapshot.map((item): Happening => ({ is: 'kept', item, how: 'read' })),
     ...bench.traits.snapshot
       .filter((item) => item === 'pressure')
-      .flatMap((item): Happening[] => [
-        { is: 'kept', item, how: 'no-pump' },
-        { is: 'kept', item, how: 'not-known' },
-      ]),
+      // That it is not known may be said at any time, and nothing happens to the unit.
+      .map((item): Happening => ({ is: 'kept', item, how: 'no-pump' })),
     { is: 'looked', verdict: 'sound' },
     { is: 'looked', verdict: 'condemned' },
     { is: 'planned', valuesGood: true },
@@ -123,7 +121,7 @@ function asked(node: Node, event: Happening, bench: Bench): Asked | null {
     missing: [],
     soaked: null,
     leakDown: { act: null, rested: null },
-    readBefore: node.world.kept.includes('pressure'),
+    readBefore: node.world.gauged,
     off: { travel: node.offTravel, length: node.offLength, lengthAllowed: 0.002 },
   }
   const number = { value: 1, measure: 'm', instrument: null, how: null } as const

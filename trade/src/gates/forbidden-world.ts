@@ -37,6 +37,8 @@ export type Happening =
 /** What must be told of the unit's past to judge what happens next. */
 export interface World {
   kept: readonly SnapshotItem[]
+  /** The pressure was read; said not to be known, it was not. */
+  gauged: boolean
   looked: 'no' | 'sound' | 'condemned'
   air: 'in' | 'out'
   vouched: boolean
@@ -65,6 +67,7 @@ export interface World {
 
 export const worldAtTakeIn: World = {
   kept: [],
+  gauged: false,
   looked: 'no',
   air: 'in',
   vouched: false,
@@ -176,7 +179,11 @@ const unproved = { lengthGood: false, leak: 'none', written: false } as const
 export function happened(world: World, event: Happening): World {
   switch (event.is) {
     case 'kept':
-      return { ...world, kept: [...new Set([...world.kept, event.item])].sort() }
+      return {
+        ...world,
+        kept: [...new Set([...world.kept, event.item])].sort(),
+        gauged: world.gauged || (event.item === 'pressure' && event.how !== 'not-known'),
+      }
     case 'looked':
       return { ...world, looked: event.verdict }
     case 'planned':
@@ -222,8 +229,7 @@ export const forbidden: Readonly<Record<string, Forbidden>> = {
       : event.is === 'kept' &&
         event.how !== 'not-known' &&
         (world.touched ||
-          (event.item === 'pressure' &&
-            (event.how === 'no-pump' || !world.kept.includes('length') || world.kept.includes('pressure')))),
+          (event.item === 'pressure' && (event.how === 'no-pump' || !world.kept.includes('length') || world.gauged))),
   R3: (world, event, { traits }) =>
     does(event, 'loosens') && traits.spring === 'air' && !(world.air === 'out' && world.vouched),
   R4: (world, event, { traits }) => does(event, 'loosens') && traits.spring === 'air' && !world.freeSeen,
