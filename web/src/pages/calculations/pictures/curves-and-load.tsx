@@ -6,13 +6,8 @@ import { px } from '../../../charts/number-text.ts'
 import { Plot, type PlotFrame, PlotLine, PlotReading, roundAxis } from '../../../charts/plot.tsx'
 import { LinkButton } from '../../../ui/button.tsx'
 import { writeInput } from '../input-notation.ts'
-import { answerTo, numberAt, rowsAt } from './asked-of.ts'
+import { forceOn, type StrokeForce } from './curve-of.ts'
 import { useReadAs } from './read-as.ts'
-
-export interface StrokeForce {
-  stroke: number
-  force: number
-}
 
 export interface DrawnCurve {
   points: readonly StrokeForce[]
@@ -44,31 +39,6 @@ interface CurvesAndLoadProps {
   label: string
   /** The question whose answer is the heavy curve as a table. */
   table?: Record<string, unknown>
-}
-
-/** The curve of a spring, finely drawn; nothing where it is refused. */
-export function curveOf(asked: Record<string, unknown>): StrokeForce[] {
-  const answer = answerTo('spring-curve', { points: 121, ...asked })
-  return rowsAt(answer, 'points').map((point) => ({
-    stroke: numberAt(point, ['stroke']),
-    force: numberAt(point, ['force']),
-  }))
-}
-
-/** Force of a drawn curve at a stroke, straight between its points. */
-export function forceOn(points: readonly StrokeForce[], stroke: number): number {
-  const next = points.findIndex((point) => point.stroke >= stroke)
-  const [before, after] = [points[next - 1], points[next]]
-  if (!after) return points.at(-1)?.force ?? 0
-  if (!before) return after.force
-  const share = (stroke - before.stroke) / (after.stroke - before.stroke)
-  return before.force + share * (after.force - before.force)
-}
-
-/** The conditions of a question that a curve is asked with. */
-export function conditionsOf(input: unknown): Record<string, unknown> {
-  const { spring, pressure, pressureAt, ambient } = Object(input)
-  return { spring, pressure, pressureAt, ambient }
 }
 
 /** Where the curves lie furthest apart, the higher has its words above it and the others below. */
@@ -237,8 +207,8 @@ function Fill({
   )
 }
 
-/** Of the book's face at 15 px, on the wide side. */
-const widthOfLetter = 7.6
+/** Of the book's face at 15 px. */
+const widthOfLetter = 6.9
 
 interface CurveWordsProps {
   frame: PlotFrame
@@ -248,7 +218,7 @@ interface CurveWordsProps {
 }
 
 function CurveWords({ frame, curve, at, isAbove }: CurveWordsProps) {
-  const share = isAbove ? (curve.wordsAt ?? 0.7) : 0.62
+  const share = isAbove ? (curve.wordsAt ?? 0.7) : 0.52
   const place = curve.points[Math.floor(curve.points.length * share)]
   if (!curve.words || !place) return null
   const { x, y } = at(place)

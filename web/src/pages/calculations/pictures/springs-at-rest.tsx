@@ -2,7 +2,8 @@
 import { say } from '@legwork/trade'
 import { useMemo } from 'react'
 import { answerTo, numberAt, rowsAt } from './asked-of.ts'
-import { CurvesAndLoad, conditionsOf, curveOf, type DrawnCurve, forceOn } from './curves-and-load.tsx'
+import { conditionsOf, curveOf, forceOn } from './curve-of.ts'
+import { CurvesAndLoad, type DrawnCurve } from './curves-and-load.tsx'
 import type { PictureProps } from './picture.ts'
 import { useWritten } from './written.ts'
 
