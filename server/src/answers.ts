@@ -1,12 +1,13 @@
 /** How routes tell what they answer with, where that is no plain JSON object of the contract. */
-import type { FastifySerializerCompiler } from 'fastify/types/schema.js'
+import type { RouteShorthandOptions } from 'fastify'
 import { z } from 'zod'
 
 /**
  * Told and typed, not looked over again on its way out: what the book holds was checked when it was written, and a line that
  * a later schema would no longer take must not make the book unreadable. Tests hold these answers to their schemas.
  */
-export const asWritten: FastifySerializerCompiler<unknown> = () => (answer) => JSON.stringify(answer)
+export const asWritten: NonNullable<RouteShorthandOptions['serializerCompiler']> = () => (answer) =>
+  JSON.stringify(answer)
 
 /** Bytes, or text of another type than a plain JSON answer. */
 export const file = (description: string, type: string) => ({
