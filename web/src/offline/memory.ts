@@ -1,7 +1,17 @@
 /** All that a station has, in memory: what pages read. Changed only by what is on the disk already. */
 import type { KeptText } from '@legwork/contract'
 import { liftBody, newestVersion } from '@legwork/contract/entry-versions.ts'
-import type { AnyBookEntry, AnyEntry, AnyEntryDraft, Digest, Id, RegisterName, Registers, Stream } from '@legwork/trade'
+import {
+  type AnyBookEntry,
+  type AnyEntry,
+  type AnyEntryDraft,
+  type Digest,
+  type Id,
+  photosIn,
+  type RegisterName,
+  type Registers,
+  type Stream,
+} from '@legwork/trade'
 import {
   type Change,
   type KeptRegister,
@@ -121,7 +131,7 @@ export class Memory {
 
   /** Whether an entry names it: one that was taken and not written down yet is still in the hand. */
   isNamed({ stream, digest }: OwnPhoto): boolean {
-    return this.entriesOf(stream).some((entry) => entry.kind === 'snapshot-kept' && entry.body.photos.includes(digest))
+    return this.entriesOf(stream).some((entry) => photosIn(entry).includes(digest))
   }
 
   lastSeqOf(stream: Stream): number {
