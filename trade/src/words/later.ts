@@ -5,6 +5,7 @@ import type { appCalculationPictureWords } from './app-calculation-pictures.ts'
 import type { appCalculationWords } from './app-calculations.ts'
 import type { appInstrumentWords } from './app-instruments.ts'
 import type { appLifeWords } from './app-life.ts'
+import type { appStandingWords } from './app-standing.ts'
 import type { faultTestWords } from './fault-tests.ts'
 import type { faultWords } from './faults.ts'
 import type { lookOverWords } from './look-over.ts'
@@ -21,4 +22,5 @@ export type LaterWords = typeof faultWords &
   typeof paperWords &
   typeof supplyWords &
   typeof appLifeWords &
+  typeof appStandingWords &
   typeof appBenchTestWords

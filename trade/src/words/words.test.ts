@@ -7,6 +7,7 @@ import { appCalculationPictureWords } from './app-calculation-pictures.ts'
 import { appCalculationWords } from './app-calculations.ts'
 import { appInstrumentWords } from './app-instruments.ts'
 import { appLifeWords } from './app-life.ts'
+import { appStandingWords } from './app-standing.ts'
 import { catalogue } from './catalogue.ts'
 import { faultTestWords } from './fault-tests.ts'
 import { faultWords } from './faults.ts'
@@ -25,6 +26,7 @@ const later: LaterWords = {
   ...appInstrumentWords,
   ...appBenchTestWords,
   ...appLifeWords,
+  ...appStandingWords,
   ...lookOverWords,
   ...paperWords,
   ...supplyWords,
