@@ -116,7 +116,7 @@ function reallyHappened(job: WrittenJob): World {
     if (entry.kind !== 'step-done' || out.has(entry.id) || state.struck.has(entry.id) || !isStepId(entry.body.step))
       continue
     const { step: id, leg, reading } = entry.body
-    const said = { said: true, reading: reading ? 'good' : 'none', wrench: true } as const
+    const said = { said: true, reading: reading ? 'good' : 'none', wrench: true, soaked: 7 } as const
     world = happened(world, { is: 'step', id, step: procedureSteps[id], leg, ...said })
   }
   return world
