@@ -1,5 +1,5 @@
 /** Fits of a press beside the page, so that the number pad stays quick. */
-import { fitOf } from './pages/job/press-fit.ts'
+import { fitOf } from './pages/job/bench-tests/press-fit.ts'
 
 declare const self: DedicatedWorkerGlobalScope
 
