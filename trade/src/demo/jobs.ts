@@ -2,33 +2,7 @@
  * A month of the demo workshop, from its paper book: what came in, what was found, what was done. All invented; the sums
  * behind the pressures are the engine's. Days are days of May in the story's own calendar.
  */
-import type { WaitsFor } from '../journal/entry.ts'
-import type { ServiceId } from '../procedures/procedures.ts'
-
-export interface DemoMeasure {
-  what: string
-  leg?: 'left' | 'right'
-  phase: 'received' | 'during' | 'done'
-  value: number
-  measure: 'm' | 'Pa' | 'm³' | 'N' | 's'
-}
-
-export interface DemoJob {
-  key: string
-  day: number
-  unit: string
-  asked: string
-  signs: readonly string[]
-  measured: readonly DemoMeasure[]
-  found: string
-  done: string
-  /** Gauge [Pa]; null where no pressure was set. */
-  pressure: number | null
-  minutes: { quoted: number; actual: number }
-  /** What of it was a service by its procedure; left out where it was none. */
-  services?: readonly ServiceId[]
-  ends: 'handed-over' | 'stopped' | { waits: WaitsFor }
-}
+import type { DemoJob } from './demo-job.ts'
 
 const psi = 6894.757293168
 const ml = 1e-6

@@ -121,6 +121,5 @@ export const gateWords = {
   'gate.rest.early': '{minutes} min to wait.',
   'gate.rest.apart':
     'This line’s clock and the shop’s are {minutes} min apart, or it came late: nobody can say how long it has rested.',
-  'gate.rest.no-clock':
-    'This tablet was started anew since and has no network: nobody can say how long it has rested.',
+  'gate.rest.no-clock': 'This tablet was started anew since and has no network: nobody can say how long it has rested.',
 } as const satisfies Record<string, string>
