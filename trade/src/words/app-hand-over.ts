@@ -32,6 +32,8 @@ export const appHandOverWords = {
   'hand.received-by.name': 'Name',
   'hand.received-by.initials': 'Initials',
   'hand.act': 'Hand over',
+  'hand.ready': 'Ready to collect',
+  'hand.ready.since': 'Ready to collect since {when}.',
   'hand.done': 'Handed over {when}',
   'hand.done.to': 'received by {name}',
   'hand.checks': 'Before the ride',

@@ -78,7 +78,6 @@ export const appTakeInWords = {
   'stop.notice.offline': 'The notice is written once these lines are in the shop’s book: it needs the network.',
   'look.condemn.note.home':
     'Condemned, the part stops the job: nothing is rebuilt on an unsafe chassis. A notice says why.',
-  'hand.home': 'Back on the trail',
   'hand.home.note': 'The page is yours: what was found, done and measured, and when it is due again.',
   'hand.home.act': 'Finish the job',
   'prove.length.again': 'Measure it again',

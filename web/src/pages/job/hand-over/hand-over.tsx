@@ -15,6 +15,7 @@ import { useState } from 'react'
 import { dayAndYear } from '../../../figures/moment.ts'
 import { SourceMark } from '../../../marks/source-mark.tsx'
 import { useNow } from '../../../offline/hooks.tsx'
+import { BottomLine } from '../../../ui/bottom-line.tsx'
 import { Button, LinkButton } from '../../../ui/button.tsx'
 import { TextField } from '../../../ui/field.tsx'
 import { SideHead, ValueRow } from '../../../ui/ledger.tsx'
@@ -185,8 +186,11 @@ function Papers() {
   )
 }
 
+const receivedForm = 'received-by'
+
+/** Who takes it home: the act itself stands on the bottom line. */
 function Received() {
-  const { state, hands, home, keepText, text } = useJobView()
+  const { state, home, keepText, text } = useJobView()
   const { write, refusal } = useWriting()
   const [name, setName] = useState('')
   const [initials, setInitials] = useState('')
@@ -197,32 +201,20 @@ function Received() {
         {!home && <p translate="no">{say('hand.done.to', { name: text(handedOver.receivedBy) ?? '–' })}</p>}
       </SideHead>
     )
-  if (home)
-    return (
-      <SideHead place="above" title={say('hand.home')} note={say('hand.home.note')}>
-        <Button
-          kind="main"
-          arrow="forward"
-          onPress={() =>
-            void keepText(hands.name).then((receivedBy) => write('handed-over', { receivedBy, initials: null }))
-          }
-        >
-          {say('hand.home.act')}
-        </Button>
-        <Refused refusal={refusal} />
-        {state.next.blocked && state.next.chapter !== 'hand-over' && (
-          <p className="book">{sayMessage(state.next.blocked.because)}</p>
-        )}
-      </SideHead>
-    )
+  if (home) return null
   const give = async () => {
     if (name.trim() === '') return
     const receivedBy = await keepText(name.trim())
     await write('handed-over', { receivedBy, initials: initials.trim() ? await keepText(initials.trim()) : null })
   }
   return (
-    <SideHead place="above" title={say('hand.received-by')}>
+    <SideHead
+      place="above"
+      title={say('hand.received-by')}
+      note={state.ready ? say('hand.ready.since', { when: dayAndYear(state.ready.at) }) : null}
+    >
       <form
+        id={receivedForm}
         className="keep-line"
         onSubmit={(event) => {
           event.preventDefault()
@@ -231,15 +223,43 @@ function Received() {
       >
         <TextField label={say('hand.received-by.name')} value={name} onChange={setName} />
         <TextField label={say('hand.received-by.initials')} value={initials} onChange={setInitials} />
-        <Button kind="main" type="submit" arrow="forward">
-          {say('hand.act')}
-        </Button>
       </form>
       <Refused refusal={refusal} />
-      {state.next.blocked && state.next.chapter !== 'hand-over' && (
-        <p className="book">{sayMessage(state.next.blocked.because)}</p>
-      )}
     </SideHead>
+  )
+}
+
+/** Handing over, or that it waits to be collected; at home there is nobody to hand over to. */
+function HandOverActs() {
+  const { state, hands, home, keepText } = useJobView()
+  const { write, refusal } = useWriting()
+  if (state.handedOver || state.calledOff) return null
+  const { blocked, chapter } = state.next
+  const close = async () => {
+    await write('handed-over', { receivedBy: await keepText(hands.name), initials: null })
+  }
+  return (
+    <BottomLine>
+      <div>
+        {home && <p className="book">{say('hand.home.note')}</p>}
+        {blocked && chapter !== 'hand-over' && <p className="book">{sayMessage(blocked.because)}</p>}
+        <Refused refusal={refusal} />
+      </div>
+      {!home && !state.ready && (
+        <Button kind="second" onPress={() => void write('ready', { minutes: null })}>
+          {say('hand.ready')}
+        </Button>
+      )}
+      {home ? (
+        <Button kind="main" arrow="forward" onPress={() => void close()}>
+          {say('hand.home.act')}
+        </Button>
+      ) : (
+        <Button kind="main" type="submit" form={receivedForm} arrow="forward">
+          {say('hand.act')}
+        </Button>
+      )}
+    </BottomLine>
   )
 }
 
@@ -254,25 +274,30 @@ export function HandOver() {
   const checks = checksOf[state.sheet?.kind.startsWith('shock') ? 'shock' : 'fork']
   const shown = useShownText()
   return (
-    <div className="two-columns hand-over">
-      <div>
-        <PutBack />
-        <SideHead place="above" title={say('hand.checks')}>
-          <ol className="checks">
-            {checks.map((check) => (
-              <li key={check}>{say(check)}</li>
-            ))}
-            {state.setting && <li>{say('hand.check.pressure', { pressure: shown(state.setting.pressure, 'Pa') })}</li>}
-          </ol>
-          <p className="book">{say('hand.pumps')}</p>
-        </SideHead>
+    <>
+      <div className="two-columns hand-over">
+        <div>
+          <PutBack />
+          <SideHead place="above" title={say('hand.checks')}>
+            <ol className="checks">
+              {checks.map((check) => (
+                <li key={check}>{say(check)}</li>
+              ))}
+              {state.setting && (
+                <li>{say('hand.check.pressure', { pressure: shown(state.setting.pressure, 'Pa') })}</li>
+              )}
+            </ol>
+            <p className="book">{say('hand.pumps')}</p>
+          </SideHead>
+        </div>
+        <div>
+          <LeavesWith />
+          <NextDue />
+          <Received />
+          <Papers />
+        </div>
       </div>
-      <div>
-        <LeavesWith />
-        <NextDue />
-        <Received />
-        <Papers />
-      </div>
-    </div>
+      <HandOverActs />
+    </>
   )
 }

@@ -1,6 +1,7 @@
 /** Prove: length and travel by the sheet, next to what was measured as it came in. */
 import { say } from '@legwork/trade'
 import { useState } from 'react'
+import { BottomLine } from '../../../ui/bottom-line.tsx'
 import { Button, LinkButton } from '../../../ui/button.tsx'
 import { SideHead, ValueRow } from '../../../ui/ledger.tsx'
 import { BenchTest, BenchTests, useBenchTest } from '../bench-tests/bench-tests.tsx'
@@ -98,36 +99,38 @@ export function Prove() {
   const test = useBenchTest()
   if (test) return <BenchTest test={test} phase="done" />
   return (
-    <div className="two-columns prove">
-      <div>
-        <FreeLength />
-        <Travel />
-        <LeakDownTest />
+    <>
+      <div className="two-columns prove">
+        <div>
+          <FreeLength />
+          <Travel />
+          <LeakDownTest />
+        </div>
+        <div>
+          <SideHead
+            place="above"
+            title={say('prove.compared')}
+            note={state.facts.leakDown === 'none' ? say('prove.leak-none') : null}
+          >
+            <BeforeAfter before={before} after={now} />
+            {adding ? (
+              <MeasureForm phase="done" onDone={() => setAdding(false)} />
+            ) : (
+              <Button kind="second" onPress={() => setAdding(true)}>
+                {say('prove.add')}
+              </Button>
+            )}
+          </SideHead>
+          <BenchTests phase="done" />
+        </div>
       </div>
-      <div>
-        <SideHead
-          place="above"
-          title={say('prove.compared')}
-          note={state.facts.leakDown === 'none' ? say('prove.leak-none') : null}
-        >
-          <BeforeAfter before={before} after={now} />
-          {adding ? (
-            <MeasureForm phase="done" onDone={() => setAdding(false)} />
-          ) : (
-            <Button kind="second" onPress={() => setAdding(true)}>
-              {say('prove.add')}
-            </Button>
-          )}
-        </SideHead>
-        <BenchTests phase="done" />
-        {(state.chapters.prove.state === 'done' || state.next.chapter === 'set-up') && (
-          <div className="bottom">
-            <LinkButton kind="main" arrow="forward" href={chapterHref(stream, 'set-up')}>
-              {say('prove.to-set-up')}
-            </LinkButton>
-          </div>
-        )}
-      </div>
-    </div>
+      {(state.chapters.prove.state === 'done' || state.next.chapter === 'set-up') && (
+        <BottomLine>
+          <LinkButton kind="main" arrow="forward" href={chapterHref(stream, 'set-up')}>
+            {say('prove.to-set-up')}
+          </LinkButton>
+        </BottomLine>
+      )}
+    </>
   )
 }

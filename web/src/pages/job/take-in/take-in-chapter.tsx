@@ -4,6 +4,7 @@ import { useEffect, useRef, useState } from 'react'
 import { useStation } from '../../../offline/hooks.tsx'
 import { PhotoStrip } from '../../../photos/photo-strip.tsx'
 import { PhotoTaking, photosInHand } from '../../../photos/photo-taking.tsx'
+import { BottomLine } from '../../../ui/bottom-line.tsx'
 import { Button, LinkButton } from '../../../ui/button.tsx'
 import { Choice } from '../../../ui/choice.tsx'
 import { TextField } from '../../../ui/field.tsx'
@@ -225,29 +226,31 @@ export function TakeInChapter() {
   const items = traitsOf(sheet?.kind ?? unit?.kind ?? 'fork-air', sheet).snapshot
   const at = items.findIndex((item) => !state.snapshot[item])
   return (
-    <div className="two-columns">
-      <SideHead place="above" title={say('keep.title')} note={say('keep.note')}>
-        <ol className="keeps">
-          {items.map((item, index) => (
-            <KeptRow
-              key={item}
-              item={item}
-              no={index + 1}
-              open={index === at && state.next.kind !== 'nothing'}
-              after={items[index - 1] ?? null}
-            />
-          ))}
-        </ol>
-        {at === -1 && (
-          <div className="bottom">
-            <p className="book">{say('keep.done')}</p>
-            <LinkButton kind="main" arrow="forward" href={chapterHref(stream, 'look-over')}>
-              {say('keep.to-look-over')}
-            </LinkButton>
-          </div>
-        )}
-      </SideHead>
-      <VisitNotes />
-    </div>
+    <>
+      <div className="two-columns">
+        <SideHead place="above" title={say('keep.title')} note={say('keep.note')}>
+          <ol className="keeps">
+            {items.map((item, index) => (
+              <KeptRow
+                key={item}
+                item={item}
+                no={index + 1}
+                open={index === at && state.next.kind !== 'nothing'}
+                after={items[index - 1] ?? null}
+              />
+            ))}
+          </ol>
+        </SideHead>
+        <VisitNotes />
+      </div>
+      {at === -1 && (
+        <BottomLine>
+          <p className="book">{say('keep.done')}</p>
+          <LinkButton kind="main" arrow="forward" href={chapterHref(stream, 'look-over')}>
+            {say('keep.to-look-over')}
+          </LinkButton>
+        </BottomLine>
+      )}
+    </>
   )
 }
