@@ -1,10 +1,11 @@
-/** Every page: no finding of axe's WCAG 2.2 A and AA rules, and none that has to be pushed sideways. */
+/** Every page: no finding of axe's WCAG 2.2 A and AA rules, no target too small for a glove, none that has to be pushed sideways. */
 import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { findings } from './src/access-findings.ts'
 import { addressesOf } from './src/addresses.ts'
 import { useBench } from './src/bench.ts'
 import { sizes } from './src/tablet.ts'
+import { tooSmall } from './src/too-small.ts'
 import { enterDemo } from './src/walk.ts'
 
 /** Width that a page 320 px wide needs: WCAG 2.2, 1.4.10, as it is when it is read at four times its size. */
@@ -27,11 +28,24 @@ describe.each([
 ] as const)('access, %s on a %s', (theme, size) => {
   const bench = useBench({ theme, size })
 
-  it('axe finds nothing on any page, and no page is wider than its screen', async () => {
+  it('finds a target that is too small', async () => {
+    const { page, address } = bench
+    await page.goto(address)
+    await page.getByRole('button').first().waitFor()
+    await page.evaluate(() => {
+      const small = document.createElement('button')
+      small.textContent = 'Small'
+      small.style.cssText = 'position:fixed;top:0;left:300px;width:30px;height:30px;min-height:0;padding:0'
+      document.body.append(small)
+    })
+    expect((await tooSmall(page)).join()).toContain("'Small'")
+  })
+
+  it('axe finds nothing on any page, every target is 48 px, and no page is wider than its screen', async () => {
     const { page } = bench
     const found: Record<string, string[]> = {}
     const look = async (name: string): Promise<void> => {
-      const here = await findings(page)
+      const here = [...(await findings(page)), ...(await tooSmall(page))]
       const needed = size === 'phone' ? await neededAt320(page) : 0
       if (needed > 320) here.push(`${needed} px wide`)
       if (here.length > 0) found[name] = here

@@ -170,6 +170,15 @@ describe('a whole job on paper', { timeout: 60_000 }, () => {
     expect(said).not.toContain('Corvalho')
   })
 
+  it('the notice of a job that a person stopped says why in their words', async () => {
+    const stopped = await ApiJob.open(shop, 'U02')
+    await stopped.put('stopped', { gate: null, why: digestOf(reason) })
+    const { workshop, app } = shop
+    const url = `/api/workshops/${workshop}/jobs/${stopped.stream}/notice.pdf`
+    const { rawPayload } = await app.inject({ url, headers })
+    expect(execFileSync('pdftotext', ['-', '-'], { input: rawPayload }).toString()).toContain(reason)
+  })
+
   it('every font of every paper is in it', async () => {
     for (const name of ['hand-over.pdf', 'label.pdf', 'start-card.pdf']) {
       const fonts = execFileSync('pdffonts', ['-'], { input: (await paper(name)).rawPayload })

@@ -137,7 +137,9 @@ export async function noticeOf(
         ([part, { found }]) => `${say(`part.${part as 'crown'}`)}: ${found ? job.text(found) : say('part.condemned')}`,
       ), // the keys of a chassis are its parts
       // Of a condemned part the part itself says it.
-      ...(state.stopped && condemned.length === 0 ? [sayMessage(state.stopped.because)] : []),
+      ...(state.stopped && condemned.length === 0
+        ? [state.stopped.why ? job.text(state.stopped.why) : sayMessage(state.stopped.because)]
+        : []),
     ],
     photos: await Promise.all(condemned.flatMap(([, part]) => part.photos.map(photoOf))),
     by: first ? nameOf(job, first.person) : null,

@@ -140,7 +140,12 @@ export function applyEntry(progress: Progress, entry: AnyEntry): void {
       progress.waiting = entry.body.for === null ? null : { ...made, ...entry.body }
       break
     case 'stopped':
-      progress.stop = { entry: entry.id, gate: entry.body.gate, because: message('stopped.by-hand') }
+      progress.stop = {
+        entry: entry.id,
+        gate: entry.body.gate,
+        because: message('stopped.by-hand'),
+        why: entry.body.why,
+      }
       break
     case 'stop-lifted':
       progress.stop = null

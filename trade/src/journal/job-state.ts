@@ -189,7 +189,8 @@ export interface JobState {
   calledOff: Made | null
   waiting: (Made & EntryBodies['waiting']) | null
   waivers: readonly (Made & EntryBodies['gate-waived'])[]
-  stopped: { entry: Id; gate: GateId | null; because: Message } | null
+  /** `why`: a person's own reason, where a person stopped it. */
+  stopped: { entry: Id; gate: GateId | null; because: Message; why?: Digest } | null
   /** Entries whose gate did not hold on what was so far known; without a ruling the job is stopped. */
   contested: readonly Contested[]
   struck: ReadonlySet<Id>

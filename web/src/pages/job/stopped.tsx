@@ -69,6 +69,20 @@ function Condemned({ part }: { part: ChassisPart }) {
   )
 }
 
+/** A person's own stop: in their words. */
+function ByHand({ entry }: { entry: string }) {
+  const { entries, text } = useJobView()
+  const nameOf = useNameOf()
+  const stop = entries.find((one) => one.id === entry)
+  if (stop?.kind !== 'stopped') return null
+  return (
+    <p translate="no">
+      {text(stop.body.why) ?? say('book.text-gone')}{' '}
+      <span className="hand">{say('page.by', { name: nameOf(stop.person), time: clock(stop.madeAt) })}</span>
+    </p>
+  )
+}
+
 export function Stopped() {
   const { state } = useJobView()
   const nameOf = useNameOf()
@@ -83,6 +97,7 @@ export function Stopped() {
       <div>
         <h2>{say('stop.title')}</h2>
         {state.stopped && <p>{sayMessage(state.stopped.because)}</p>}
+        {state.stopped?.entry && <ByHand entry={state.stopped.entry} />}
         {condemned.map((part) => (
           <Condemned key={part} part={part} />
         ))}

@@ -1,15 +1,11 @@
 /** Everything a glove may press is at least 48 px either way, measured where a touch really lands. */
 import type { Page } from 'playwright-core'
-import { describe, expect, it } from 'vitest'
-import { addressesOf } from './src/addresses.ts'
-import { useBench } from './src/bench.ts'
-import { enterDemo } from './src/walk.ts'
 
 /**
  * Names of the targets on the page that are too small. A target is measured by what answers at points 23.5 px from its
  * middle; links in running text are left out (WCAG 2.2, 2.5.8: inline).
  */
-async function tooSmall(page: Page): Promise<string[]> {
+export async function tooSmall(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const asked =
       'a[href], button, input, select, textarea, summary, [role=button], [role=checkbox], [role=radio], [role=slider], [role=switch], [role=tab], [role=option], [tabindex="0"]'
@@ -45,40 +41,3 @@ async function tooSmall(page: Page): Promise<string[]> {
     return short
   })
 }
-
-describe.each(['tablet', 'phone'] as const)('targets on a %s', (size) => {
-  const bench = useBench({ size })
-
-  it('finds a target that is too small', async () => {
-    const { page, address } = bench
-    await page.goto(address)
-    await page.getByRole('button').first().waitFor()
-    await page.evaluate(() => {
-      const small = document.createElement('button')
-      small.textContent = 'Small'
-      small.style.cssText = 'position:fixed;top:0;left:300px;width:30px;height:30px;min-height:0;padding:0'
-      document.body.append(small)
-    })
-    expect((await tooSmall(page)).join()).toContain("'Small'")
-  })
-
-  it('no page has one', async () => {
-    const { page, address } = bench
-    const short: Record<string, string[]> = {}
-    const look = async (name: string): Promise<void> => {
-      const found = await tooSmall(page)
-      if (found.length > 0) short[name] = found
-    }
-    await page.goto(address)
-    await page.getByRole('button').first().waitFor()
-    await look('start')
-    await enterDemo(page, address)
-    for (const [name, place] of await addressesOf(page, address)) {
-      await page.goto(place)
-      await page.getByRole('main').first().waitFor()
-      await page.waitForTimeout(200)
-      await look(name)
-    }
-    expect(short).toEqual({})
-  })
-})
