@@ -44,7 +44,12 @@ function Worked({ one }: { one: Calculation }) {
   /** What was written since the question in the address was asked; another address brings its own. */
   const [held, setHeld] = useState<{ since: string; draft: unknown } | null>(null)
   const draft = held?.since === asked.text ? held.draft : (asked.input ?? one.example)
-  const answering = useAnswer(one.name, asked)
+  // The example is worked out at once, so that the page shows what it is for; draws take a while and are asked for.
+  const opened = useMemo(() => {
+    const example = one.name === 'doubt' || asked.isDamaged ? null : inputOf(one.example)
+    return asked.input === null && isRecord(example) ? { ...asked, input: example } : asked
+  }, [asked, one])
+  const answering = useAnswer(one.name, opened)
   const { answer } = answering
   const [answerPlace, stickyTop] = useStickyTop<HTMLElement>()
   const [pressed, setPressed] = useState(0)
@@ -62,7 +67,7 @@ function Worked({ one }: { one: Calculation }) {
     setHeld(null)
     setPressed(pressed + 1)
   }
-  const isChanged = asked.input !== null && JSON.stringify(inputOf(draft)) !== JSON.stringify(asked.input)
+  const isChanged = opened.input !== null && JSON.stringify(inputOf(draft)) !== JSON.stringify(opened.input)
   const change = (next: unknown) => setHeld({ since: asked.text, draft: next })
   return (
     <ShopFrame
@@ -103,7 +108,7 @@ function Worked({ one }: { one: Calculation }) {
             {saidOf(answer)}
           </p>
           <div>
-            <Outcome one={one} asked={asked.input} answering={answering} isChanged={isChanged} />
+            <Outcome one={one} asked={opened.input} answering={answering} isChanged={isChanged} />
           </div>
           {answer?.ok && (asked.isShort ? <Share /> : <p className="book">{say('calc.link.long')}</p>)}
           <Docs one={one} assumptions={answer?.ok ? sentences(answer.output.assumptions) : []} />

@@ -122,7 +122,7 @@ export function JobPage({ params }: { params: { stream: string; chapter?: string
               label: say('page.unit'),
               value: (
                 <span translate="no">
-                  {unit?.description} · {unit?.label}
+                  {unit?.label} · {unit?.description}
                 </span>
               ),
               phone: 'show',
