@@ -51,7 +51,7 @@ it('what is not proved is not ready to collect; what is, stands on the Bench to 
   const [working, finished] = [await href(/U06/), await href(/U01/)]
   expect(await group('To collect').innerText()).toContain('U01')
   await page.goto(`${address}${finished}/hand-over`)
-  await page.getByText('Ready to collect since 3 June 2026.').waitFor()
+  await page.getByText('Ready to collect since 2 June 2026.').waitFor()
   expect(await page.getByRole('button', { name: 'Ready to collect' }).count()).toBe(0)
   await page.goto(`${address}${working}/hand-over`)
   await page.getByRole('button', { name: 'Ready to collect' }).click()

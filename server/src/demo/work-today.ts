@@ -40,6 +40,6 @@ export function workToday(hand: DemoStation, shop: DemoShop, now: Date): void {
   const quoted = answer.text('quoted by telephone, calls back')
   answer.write('waiting', { for: 'answer', rest: null, until: null, why: quoted })
   by('sunniva')
-  finished(begin(hand, shop, 'U01', 'fifty hours since May, a little sticky', earlier(330)), shop)
+  finished(begin(hand, shop, 'U01', 'a little sticky since the mud last week', earlier(26 * 60 + 30)), shop)
   hand.person = owner
 }
