@@ -11,19 +11,17 @@ import {
   say,
   sayMessage,
 } from '@legwork/trade'
-import { useState } from 'react'
 import { dayAndYear } from '../../../figures/moment.ts'
 import { SourceMark } from '../../../marks/source-mark.tsx'
 import { useNow } from '../../../offline/hooks.tsx'
-import { BottomLine } from '../../../ui/bottom-line.tsx'
-import { Button, LinkButton } from '../../../ui/button.tsx'
-import { TextField } from '../../../ui/field.tsx'
+import { LinkButton } from '../../../ui/button.tsx'
 import { SideHead, ValueRow } from '../../../ui/ledger.tsx'
 import { TickBox } from '../../../ui/tick-box.tsx'
 import { ByWhom } from '../by-whom.tsx'
 import { useJobView, useNameOf, useWriting } from '../job-view.tsx'
 import { Shown, useShownText } from '../readings.tsx'
 import { Refused } from '../refused.tsx'
+import { HandOverActs, Received } from './received.tsx'
 
 const putBackItems: readonly PutBackItem[] = ['wheel', 'axle', 'caliper', 'cables', 'brake-holds', 'wheel-free']
 
@@ -183,83 +181,6 @@ function Papers() {
         )}
       </div>
     </SideHead>
-  )
-}
-
-const receivedForm = 'received-by'
-
-/** Who takes it home: the act itself stands on the bottom line. */
-function Received() {
-  const { state, home, keepText, text } = useJobView()
-  const { write, refusal } = useWriting()
-  const [name, setName] = useState('')
-  const [initials, setInitials] = useState('')
-  const { handedOver } = state
-  if (handedOver)
-    return (
-      <SideHead place="above" title={say('hand.done', { when: dayAndYear(handedOver.at) })}>
-        {!home && <p translate="no">{say('hand.done.to', { name: text(handedOver.receivedBy) ?? '–' })}</p>}
-      </SideHead>
-    )
-  if (home) return null
-  const give = async () => {
-    if (name.trim() === '') return
-    const receivedBy = await keepText(name.trim())
-    await write('handed-over', { receivedBy, initials: initials.trim() ? await keepText(initials.trim()) : null })
-  }
-  return (
-    <SideHead
-      place="above"
-      title={say('hand.received-by')}
-      note={state.ready ? say('hand.ready.since', { when: dayAndYear(state.ready.at) }) : null}
-    >
-      <form
-        id={receivedForm}
-        className="keep-line"
-        onSubmit={(event) => {
-          event.preventDefault()
-          void give()
-        }}
-      >
-        <TextField label={say('hand.received-by.name')} value={name} onChange={setName} />
-        <TextField label={say('hand.received-by.initials')} value={initials} onChange={setInitials} />
-      </form>
-      <Refused refusal={refusal} />
-    </SideHead>
-  )
-}
-
-/** Handing over, or that it waits to be collected; at home there is nobody to hand over to. */
-function HandOverActs() {
-  const { state, hands, home, keepText } = useJobView()
-  const { write, refusal } = useWriting()
-  if (state.handedOver || state.calledOff) return null
-  const { blocked, chapter } = state.next
-  const close = async () => {
-    await write('handed-over', { receivedBy: await keepText(hands.name), initials: null })
-  }
-  return (
-    <BottomLine>
-      <div>
-        {home && <p className="book">{say('hand.home.note')}</p>}
-        {blocked && chapter !== 'hand-over' && <p className="book">{sayMessage(blocked.because)}</p>}
-        <Refused refusal={refusal} />
-      </div>
-      {!home && !state.ready && (
-        <Button kind="second" onPress={() => void write('ready', { minutes: null })}>
-          {say('hand.ready')}
-        </Button>
-      )}
-      {home ? (
-        <Button kind="main" arrow="forward" onPress={() => void close()}>
-          {say('hand.home.act')}
-        </Button>
-      ) : (
-        <Button kind="main" type="submit" form={receivedForm} arrow="forward">
-          {say('hand.act')}
-        </Button>
-      )}
-    </BottomLine>
   )
 }
 
