@@ -110,6 +110,12 @@ export const appBenchTestWords = {
     'Readings in the press over the stroke: rings going down, triangles coming back; heavy what fits best, dashed the sheet',
   'press.chart.before': 'dotted: as it came in',
   'press.chart.key': 'Ring going down, triangle coming back; heavy line what fits best, dashed the sheet.',
+  'leak.time': 'time',
+  'leak.pressure': 'pressure',
+  'leak.curve':
+    'The leak-down over its time: two readings, what they would be with nothing lost, what was in the chamber',
+  'leak.curve.key':
+    'Rings: the gauge, with what its step leaves open. Dashed: nothing lost but the hose’s share. Heavy: in the chamber.',
   'press.stroke': 'stroke',
   'press.force': 'force',
   'press.workings': 'Friction in the press',

@@ -151,11 +151,12 @@ export function LeakDownTest() {
           <Shown value={end.reading.value} measure="Pa" size="row" hand />
         </ValueRow>
       )}
-      {found && put && (
+      {start && end && found && put && (
         <LeakFound
           found={found}
           minutes={leak?.over?.minutes ?? null}
           pump={pump}
+          read={{ start: start.reading.value, end: end.reading.value }}
           should={() => leakWorkings(put, pump)}
           inside={() => insideWorkings(put, pump)}
         />

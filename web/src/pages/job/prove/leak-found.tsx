@@ -9,13 +9,16 @@ import { stripOf } from '../bench-tests/strip-of.ts'
 import { useJobView } from '../job-view.tsx'
 import { useShownText } from '../readings.tsx'
 import type { Pump } from '../step-figure.ts'
-import { leakShare } from './leak-reading.ts'
+import { LeakCurve } from './leak-curve.tsx'
+import { gaugeStep, leakShare } from './leak-reading.ts'
 
 interface LeakFoundProps {
   found: LeakDown
   /** How long it rested; null where no clock was running. */
   minutes: number | null
   pump: Pump | null
+  /** As the gauge showed them [Pa]. */
+  read: { start: number; end: number }
   should: () => Workings
   inside: () => Workings
 }
@@ -52,7 +55,7 @@ function Lost({ found, minutes, pump }: Pick<LeakFoundProps, 'found' | 'minutes'
   )
 }
 
-export function LeakFound({ found, minutes, pump, should, inside }: LeakFoundProps) {
+export function LeakFound({ found, minutes, pump, read, should, inside }: LeakFoundProps) {
   const text = useShownText()
   const rested = Math.round(minutes ?? 0)
   return (
@@ -74,6 +77,9 @@ export function LeakFound({ found, minutes, pump, should, inside }: LeakFoundPro
             : say('prove.leak-down.tight', { minutes: rested })}
       </p>
       <Lost found={found} minutes={minutes} pump={pump} />
+      {minutes !== null && minutes > 0 && (
+        <LeakCurve found={found} {...read} minutes={minutes} resolution={pump?.resolution ?? gaugeStep} />
+      )}
     </>
   )
 }

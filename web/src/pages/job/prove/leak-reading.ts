@@ -91,6 +91,8 @@ export interface LeakShare {
   halfWidth: number
 }
 
+/** A gauge's step where no pump is named: 1 psi [Pa]. */
+export const gaugeStep = 6894.757293168
 /** 5 % of a normal density lie beyond it on either side. */
 const nineInTen = 1.645
 
@@ -103,7 +105,7 @@ export function leakShare(found: LeakDown, minutes: number, pump: Pump | null): 
   const what = minutes <= 30 ? 'leak-10-min' : minutes >= 20 * 60 ? 'leak-24-h' : null
   if (!what || found.pressureStart <= 0) return null
   const { pressureStart, pressureEnd } = found
-  const resolution = pump?.resolution ?? 6894.757293168
+  const resolution = pump?.resolution ?? gaugeStep
   return {
     what,
     share: Math.max(0, (pressureStart - pressureEnd) / pressureStart),
