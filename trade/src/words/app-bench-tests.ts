@@ -115,7 +115,7 @@ export const appBenchTestWords = {
   'leak.curve':
     'The leak-down over its time: two readings, what they would be with nothing lost, what was in the chamber',
   'leak.curve.key':
-    'Rings: the gauge, with what its step leaves open. Dashed: nothing lost but the hose’s share. Heavy: in the chamber.',
+    'Rings: the gauge, with what its step leaves open. Heavy: in the chamber. Dashed: with nothing lost, and what hose and temperature take as the gauge goes on.',
   'press.stroke': 'stroke',
   'press.force': 'force',
   'press.workings': 'Friction in the press',

@@ -47,7 +47,7 @@ export function LeakCurve({ found, start, end, minutes, resolution }: LeakCurveP
             `M${px(frame.x(x))} ${px(frame.y(read(pascal - half)))}V${px(frame.y(read(pascal + half)))}`
           return (
             <>
-              <PlotLine frame={frame} look="second" points={[at(0, start), at(last, expectedReading)]} />
+              <PlotLine frame={frame} look="second" points={[at(0, from), at(last, from), at(last, expectedReading)]} />
               <PlotLine frame={frame} points={steps.map((share) => at(share * last, inside(share)))} />
               <path d={whisker(0, start) + whisker(last, end)} stroke="var(--hand)" strokeWidth={1.6} />
               <PlotReading frame={frame} at={at(0, start)} />
