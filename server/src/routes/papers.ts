@@ -21,7 +21,7 @@ import { ofWorkshop } from './workshops.ts'
 
 /** The bike that a start card is reckoned for. */
 const cardBike = z.object({
-  headAngle: z.coerce.number().min(40).max(85).default(usualBike.headAngle),
+  headAngle: z.coerce.number().min(45).max(85).default(usualBike.headAngle),
   frontMass: z.coerce.number().min(0).max(40).default(usualBike.frontMass),
   sag: z.coerce.number().min(0.05).max(0.5).default(0.2),
 })

@@ -12,6 +12,7 @@ import { useJobView, useWriting } from '../job-view.tsx'
 import { useShownText } from '../readings.tsx'
 import { Refused } from '../refused.tsx'
 import { type StartInputs, startPressure } from '../start-pressure.ts'
+import { cardBikeJudges, heldBike } from './card-bike.ts'
 import { loadWorkings, pressureWorkings } from './set-up-workings.tsx'
 import { bench } from './what-if.ts'
 
@@ -61,8 +62,42 @@ function CardLine({ row, base, onFill }: CardLineProps) {
   )
 }
 
+function Rows({ base, onFill }: Omit<CardLineProps, 'row'>) {
+  const { sent, paperHref } = useJobView()
+  const { headAngle, frontMass, sag } = base
+  const rows = useMemo(() => cardRows(base), [base])
+  return (
+    <>
+      <table className="card-table">
+        <thead>
+          <tr>
+            <th scope="col">{say('set-up.card.mass')}</th>
+            <th scope="col">{say('set-up.card.load')}</th>
+            <th scope="col">{say('set-up.card.pressure')}</th>
+            <td />
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <CardLine key={row.riderMass} row={row} base={base} onFill={onFill} />
+          ))}
+        </tbody>
+      </table>
+      {sent ? (
+        <div className="acts">
+          <LinkButton kind="second" size="row" href={paperHref('start-card.pdf', { headAngle, frontMass, sag })}>
+            {say('set-up.card.pdf')}
+          </LinkButton>
+        </div>
+      ) : (
+        <p className="book">{say('hand.papers.offline')}</p>
+      )}
+    </>
+  )
+}
+
 export function StartCard({ sheet }: { sheet: Sheet }) {
-  const { state, sent, paperHref } = useJobView()
+  const { state } = useJobView()
   const { write, refusal } = useWriting()
   const text = useShownText()
   const wanted = targetSag(sheet)
@@ -70,19 +105,10 @@ export function StartCard({ sheet }: { sheet: Sheet }) {
   const [frontMass, setFrontMass] = useState<number | null>(usualBike.frontMass)
   const [sag, setSag] = useState<number | null>(0.2)
   const frontShare = middleShare('standing')
-  const base: Omit<StartInputs, 'riderMass'> = useMemo(
-    () => ({
-      sheet,
-      spacers: sheet.spacers?.value ?? 0,
-      frontShare,
-      frontMass: frontMass ?? usualBike.frontMass,
-      headAngle: headAngle ?? usualBike.headAngle,
-      sag: sag ?? 0.2,
-      ambient: standardAir(0).ambient,
-    }),
-    [sheet, frontShare, frontMass, headAngle, sag],
-  )
-  const rows = useMemo(() => cardRows(base), [base])
+  const base = useMemo((): Omit<StartInputs, 'riderMass'> | null => {
+    const bike = heldBike({ headAngle, frontMass, sag })
+    return bike && { ...bike, sheet, spacers: sheet.spacers?.value ?? 0, frontShare, ambient: standardAir(0).ambient }
+  }, [sheet, frontShare, frontMass, headAngle, sag])
   const percent = (share: number) => Math.round(share * 100)
   const fill = (inputs: StartInputs, pressure: number) => {
     const { riderMass, frontShare: share, sag: wantedSag, ambient, spacers } = inputs
@@ -112,14 +138,16 @@ export function StartCard({ sheet }: { sheet: Sheet }) {
           kind="angle"
           value={headAngle}
           onChange={setHeadAngle}
-          judge={(value) => (value < 40 || value > 85 ? say('set-up.card.head-angle-range') : null)}
+          judge={cardBikeJudges.headAngle}
+          required
         />
         <QuantityInput
           label={say('set-up.row.front-mass')}
           kind="mass"
           value={frontMass}
           onChange={setFrontMass}
-          judge={(value) => (value < 0 || value > 40 ? say('set-up.card.front-mass-range') : null)}
+          judge={cardBikeJudges.frontMass}
+          required
         />
         <QuantityInput
           label={say('set-up.sag-wanted')}
@@ -127,38 +155,12 @@ export function StartCard({ sheet }: { sheet: Sheet }) {
           value={sag}
           onChange={setSag}
           hint={say('set-up.wanted', { low: percent(wanted.low), high: percent(wanted.high) })}
-          judge={(value) => (value < 0.05 || value > 0.5 ? say('set-up.card.sag-range') : null)}
+          judge={cardBikeJudges.sag}
+          required
         />
       </div>
       <p className="book">{say('set-up.card.assumes')}</p>
-      <table className="card-table">
-        <thead>
-          <tr>
-            <th scope="col">{say('set-up.card.mass')}</th>
-            <th scope="col">{say('set-up.card.load')}</th>
-            <th scope="col">{say('set-up.card.pressure')}</th>
-            <td />
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row) => (
-            <CardLine key={row.riderMass} row={row} base={base} onFill={fill} />
-          ))}
-        </tbody>
-      </table>
-      {sent ? (
-        <div className="acts">
-          <LinkButton
-            kind="second"
-            size="row"
-            href={paperHref('start-card.pdf', { headAngle: base.headAngle, frontMass: base.frontMass, sag: base.sag })}
-          >
-            {say('set-up.card.pdf')}
-          </LinkButton>
-        </div>
-      ) : (
-        <p className="book">{say('hand.papers.offline')}</p>
-      )}
+      {base ? <Rows base={base} onFill={fill} /> : <p className="book">{say('set-up.card.waits')}</p>}
       <Refused refusal={refusal} />
       {state.setUp && (
         <p className="written">
