@@ -25,6 +25,8 @@ export type HandOverPage = {
   riderKit: string | null
   unit: string
   serial: string | null
+  /** Sprung by a coil: no pressure is missing where none is set. */
+  coil: boolean
   asked: string | null
   settings: PageFigure[]
   /** Null where the sheet lacks the dimensions, or for a unit that is not an air fork: then no drawing. */

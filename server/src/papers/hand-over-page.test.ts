@@ -98,6 +98,7 @@ const full: HandOverPage = {
   riderKit: '82 kg with kit, standing',
   unit: 'U01, 35 mm air fork, 150 mm',
   serial: 'QF-0417',
+  coil: false,
   asked: '50 h service',
   settings: [
     {

@@ -9,6 +9,7 @@ test('the code on the printed label decodes to the address, drawn by poppler', a
     job: 'J02',
     date: '3 May',
     pressure: '88 psi',
+    coil: false,
     at: 'at 20 °C',
     lines: ['rebound 8 of 18'],
     next: 'next 50 h',

@@ -8,6 +8,8 @@ export interface Label {
   job: string
   date: string
   pressure: string | null
+  /** Sprung by a coil: it says so in place of a pressure. */
+  coil: boolean
   /** At which temperature. */
   at: string | null
   lines: string[]
@@ -23,7 +25,12 @@ export function renderLabel(label: Label): Promise<Uint8Array> {
   const paper = openPaper({ title, author: 'Legwork', width: 264.6, height: 113.4 })
   const big: Ink = { face: 'lettering-500', size: 22 }
   const small: Ink = { face: 'book', size: 12 }
-  const taken = paper.text(big, clip(paper, big, label.pressure ?? say('paper.no-pressure'), width), left, 26)
+  const taken = paper.text(
+    big,
+    clip(paper, big, label.pressure ?? say(label.coil ? 'paper.coil' : 'paper.no-pressure'), width),
+    left,
+    26,
+  )
   if (label.at) paper.text(small, clip(paper, small, label.at, width - taken - 5), left + taken + 5, 26)
   const rows = [label.lines.join(', '), `${label.job}, ${label.date}`, label.next ?? say('paper.label.no-next')]
   const room = 5

@@ -80,7 +80,12 @@ function drawCutOff(paper: Paper, page: HandOverPage): void {
   paper.doc.lineWidth(1).dash(4, { space: 3 }).rect(x, y, width, height).stroke().undash()
   const pressure = page.settings.find((setting) => setting.place === 'pressure')
   const big: Ink = { face: 'lettering-500', size: pressure ? 21 : 15 }
-  paper.text(big, clip(paper, big, pressure?.figure ?? say('paper.no-pressure'), 142), x + 14, y + 30)
+  paper.text(
+    big,
+    clip(paper, big, pressure?.figure ?? say(page.coil ? 'paper.coil' : 'paper.no-pressure'), 142),
+    x + 14,
+    y + 30,
+  )
   const others = page.settings.filter((setting) => setting.place !== 'pressure' && setting.place !== 'bath-oil')
   const words = [
     ...(pressure?.detail ? [pressure.detail] : []),

@@ -44,6 +44,7 @@ export function cautionsOf(job: JobOnPaper): string[] {
 export function handOverPageOf(job: JobOnPaper): HandOverPage {
   const { state } = job
   const { handedOver, opened, sag, setting, sheet } = state
+  const coil = sheet?.springKind === 'coil'
   return {
     shop: job.shop,
     job: job.number,
@@ -53,6 +54,7 @@ export function handOverPageOf(job: JobOnPaper): HandOverPage {
     riderKit: riderKitOf(job),
     unit: unitLine(job),
     serial: unitOf(job)?.serial ?? null,
+    coil,
     asked: opened?.asked ? job.text(opened.asked) : null,
     settings: settingsOf(job),
     drawing: sheet
@@ -74,7 +76,7 @@ export function handOverPageOf(job: JobOnPaper): HandOverPage {
       ...(sheet?.kind.startsWith('shock')
         ? [say('paper.check.shock-bolts'), say('paper.check.shock-clear')]
         : [say('paper.check.axle'), say('paper.check.brake')]),
-      ...(setting ? [say('paper.check.pressure', { pressure: pressureIn(job, setting.pressure) })] : []),
+      ...(setting && !coil ? [say('paper.check.pressure', { pressure: pressureIn(job, setting.pressure) })] : []),
     ],
     declined: declinedOf(job),
     kept: keptOf(job),
@@ -86,16 +88,19 @@ export function handOverPageOf(job: JobOnPaper): HandOverPage {
 }
 
 export function labelOf(job: JobOnPaper): Label {
-  const { setting } = job.state
+  const { setting, sheet } = job.state
+  const coil = sheet?.springKind === 'coil'
   return {
     job: job.number,
     date: day(job.state.handedOver?.at ?? job.now),
-    pressure: setting ? pressureIn(job, setting.pressure) : null,
-    at: setting
-      ? say('paper.pressure.detail-plain', {
-          temperature: formatQuantity(setting.temperature, job.measures.temperature),
-        })
-      : null,
+    pressure: setting && !coil ? pressureIn(job, setting.pressure) : null,
+    coil,
+    at:
+      setting && !coil
+        ? say('paper.pressure.detail-plain', {
+            temperature: formatQuantity(setting.temperature, job.measures.temperature),
+          })
+        : null,
     lines: settingsOf(job)
       .filter((figure) => figure.place !== 'pressure' && figure.place !== 'bath-oil')
       .map((figure) => say(`paper.short.${figure.place}`, { figure: figure.figure })),

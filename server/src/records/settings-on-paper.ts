@@ -6,9 +6,10 @@ import { type JobOnPaper, lengthIn, pressureIn } from './job-on-paper.ts'
 import { pumpOf, pumpShows } from './pump-on-paper.ts'
 import { pouredInto } from './work-on-paper.ts'
 
+/** None for a coil: it is written with a pressure of 0. */
 function pressureFigure(job: JobOnPaper, sheet: Sheet | null): PageFigure[] {
   const { setting, setUp } = job.state
-  if (!setting) return []
+  if (!setting || sheet?.springKind === 'coil') return []
   const temperature = formatQuantity(setting.temperature, job.measures.temperature)
   const pump = pumpOf(job, setting.pump)
   const shown = pump && pumpShows(sheet, setting.spacers, setting.pressure, pump)
@@ -31,7 +32,7 @@ function clicksFigure(job: JobOnPaper, place: 'rebound' | 'compression'): PageFi
 
 function spacersFigure(job: JobOnPaper): PageFigure[] {
   const { setting, sheet } = job.state
-  if (!setting) return []
+  if (!setting || sheet?.springKind === 'coil') return []
   const each = sheet?.spring.spacerVolume?.value
   const detail =
     each !== undefined && setting.spacers > 0 ? say('paper.spacers.each', { volume: formatQuantity(each, 'ml') }) : null

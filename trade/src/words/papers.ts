@@ -132,6 +132,7 @@ export const paperWords = {
   'paper.short.bath-oil': 'bath oil {figure}',
   'paper.cut': 'cut off, keep on the unit',
   'paper.no-pressure': 'Pressure not set',
+  'paper.coil': 'Coil spring',
   'paper.label.next': 'next at {hours}',
   'paper.label.no-next': 'next service not worked out',
   'paper.calendar.summary': '{unit}: {service}',

@@ -92,6 +92,21 @@ describe('the life of a unit', () => {
   })
 })
 
+describe('the life of a coil', () => {
+  it('has no pressure of 0 for the setting it left with', () => {
+    const left = { pressure: 0, pump: null, at: '2026-05-02T16:00:00Z', person: 'p' }
+    const lives = (['coil', 'air'] as const).map((springKind) =>
+      lifeOf([
+        job('a', '2026-05-02T08:00:00Z', '2026-05-02T17:00:00Z', {
+          sheet: { springKind },
+          setting: springKind === 'coil' ? left : { ...left, pressure: 6e5 },
+        }),
+      ]),
+    )
+    expect(lives.map(({ tracks }) => tracks.map(({ what }) => what))).toEqual([[], ['pressure']])
+  })
+})
+
 describe('hours ridden', () => {
   const life = lifeOf([
     job('a', '2026-05-02T08:00:00Z', '2026-05-02T12:00:00Z', lowerLegs),

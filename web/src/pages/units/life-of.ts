@@ -99,7 +99,7 @@ function readingsOf(state: JobState): readonly LifeReading[] {
       })
   }
   const { setting } = state
-  if (setting)
+  if (setting && state.sheet?.springKind !== 'coil')
     read.push({
       what: 'pressure',
       leg: null,

@@ -93,6 +93,8 @@ export function useEntrySays(): (entry: AnyEntry) => string {
         })
       }
       case 'setting-written':
+        // A coil is written with nothing filled by no pump.
+        if (entry.body.pump === null && entry.body.pressure === 0) return say('entry.setting-written.coil')
         return say('entry.setting-written', { pressure: shown(entry.body.pressure, 'Pa') })
       case 'put-back':
         return say(`put-back.${entry.body.item}`)

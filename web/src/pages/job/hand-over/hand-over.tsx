@@ -88,14 +88,15 @@ function LeavesWith() {
   const nameOf = useNameOf()
   const shown = useShownText()
   const { setting, plan, waivers } = state
+  const coil = state.sheet?.springKind === 'coil'
   return (
     <SideHead place="above" title={say('hand.setting')}>
       {setting ? (
         <ValueRow
           name={<ByWhom made={setting} />}
-          note={say('hand.at', { temperature: shown(setting.temperature, 'K') })}
+          note={coil ? null : say('hand.at', { temperature: shown(setting.temperature, 'K') })}
         >
-          <Shown value={setting.pressure} measure="Pa" size="row" />
+          {coil ? say('hand.setting.coil') : <Shown value={setting.pressure} measure="Pa" size="row" />}
         </ValueRow>
       ) : (
         <p className="book">{say('hand.setting.none')}</p>
@@ -194,6 +195,7 @@ export function HandOver() {
   const { state } = useJobView()
   const checks = checksOf[state.sheet?.kind.startsWith('shock') ? 'shock' : 'fork']
   const shown = useShownText()
+  const coil = state.sheet?.springKind === 'coil'
   return (
     <>
       <div className="two-columns hand-over">
@@ -204,11 +206,11 @@ export function HandOver() {
               {checks.map((check) => (
                 <li key={check}>{say(check)}</li>
               ))}
-              {state.setting && (
+              {state.setting && !coil && (
                 <li>{say('hand.check.pressure', { pressure: shown(state.setting.pressure, 'Pa') })}</li>
               )}
             </ol>
-            <p className="book">{say('hand.pumps')}</p>
+            {!coil && <p className="book">{say('hand.pumps')}</p>}
           </SideHead>
         </div>
         <div>
