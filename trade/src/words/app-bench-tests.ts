@@ -25,6 +25,15 @@ export const appBenchTestWords = {
   'bench-test.no-spring':
     'The sheet is silent about the spring’s dimensions. Readings are kept; nothing can be worked out of them.',
 
+  'bench-test.pressure-none': 'Empty, it tells nothing. Fill it first, then write what the gauge shows.',
+  'bench-test.pressure-below': 'No gauge shows less than 0. Write what it shows.',
+  'bench-test.pressure-over': 'No more than {most}. Is the number right, and the measure?',
+  'bench-test.pressure-over-sheet':
+    'The sheet allows no more than {most}. Is the number right? If it is, let air out before anything else.',
+  'bench-test.temperature-range': 'From {low} to {high}. Is the measure right?',
+  'bench-test.leak-refused':
+    'One of these readings can’t be: nothing is worked out of them. Strike it in the book and read again.',
+
   'press.title': 'Press test',
   'press.not-begun': 'Friction and what the spring is like inside: about {minutes} min.',
   'press.under-way': '{n} of {all} stops read both ways.',

@@ -84,6 +84,8 @@ export function QuantityInput(props: QuantityInputProps) {
             value={text}
             onChange={(event) => type(event.target.value)}
             onBlur={leave}
+            // Enter sends the form from inside the field: why it can't be taken is said then too.
+            onKeyDown={(event) => event.key === 'Enter' && setLeft(true)}
           />
           {measure && (
             <span className="unit" translate="no">

@@ -5,6 +5,7 @@ import { WorkedOut, type Workings } from '../../../figures/workings.tsx'
 import { Button } from '../../../ui/button.tsx'
 import { Choice } from '../../../ui/choice.tsx'
 import { SideHead, ValueRow } from '../../../ui/ledger.tsx'
+import { pressureTrouble, temperatureTrouble } from '../bench-tests/reading-range.ts'
 import { ByWhom } from '../by-whom.tsx'
 import { pumpsOf, useJobView, useWriting } from '../job-view.tsx'
 import { useLastUsed } from '../last-used.ts'
@@ -35,8 +36,10 @@ function ReadingForm({ what, expectedAt }: ReadingFormProps) {
   const [temperature, setTemperature] = useState<number | null>(null)
   const expected = expectedAt?.(temperature) ?? null
   const how = what === 'leak-down-start' ? 'pumped' : 'attached'
+  const wrongPressure = (pascal: number) => pressureTrouble(pascal, text, { empty: what === 'leak-down-end' })
+  const wrongTemperature = (kelvin: number) => temperatureTrouble(kelvin, text)
   const put = async () => {
-    if (value === null) return
+    if (value === null || wrongPressure(value) || (temperature !== null && wrongTemperature(temperature))) return
     const reading = { value, measure: 'Pa', instrument: pump, how } as const
     if (temperature !== null) {
       const read = { value: temperature, measure: 'K', instrument: thermometer.picked, how: null } as const
@@ -72,6 +75,7 @@ function ReadingForm({ what, expectedAt }: ReadingFormProps) {
           measure="K"
           value={temperature}
           onChange={setTemperature}
+          judge={wrongTemperature}
         />
         <ReadWithPick {...thermometer} />
         <ReadingField
@@ -84,6 +88,7 @@ function ReadingForm({ what, expectedAt }: ReadingFormProps) {
           measure="Pa"
           value={value}
           onChange={setValue}
+          judge={wrongPressure}
         />
         <Button kind="second" type="submit">
           {say(`prove.${what}.act`)}
@@ -130,7 +135,10 @@ export function LeakDownTest() {
   const put =
     start && readAgain ? leakQuestion({ ...readAgain, start: start.reading.value, startTemperature: from }) : null
   const found = end && readAt(endTemperature?.reading.value ?? null, end.reading.value)
-  const taken = start ? start.reading.value - (readAt(from)?.expectedReading ?? start.reading.value) : null
+  const atStart = readAt(from)
+  const isAsked = start && leakQuestion({ ...asked, start: start.reading.value, startTemperature: from })
+  const isRefused = isAsked && !(end ? found : atStart)
+  const taken = start ? start.reading.value - (atStart?.expectedReading ?? start.reading.value) : null
   if (state.facts.fill === 'none' && !start) return null
   return (
     <SideHead place="above" title={say('prove.leak-down')} note={say('prove.leak-down.note')}>
@@ -151,6 +159,7 @@ export function LeakDownTest() {
           <Shown value={end.reading.value} measure="Pa" size="row" hand />
         </ValueRow>
       )}
+      {isRefused && <p className="refusal">{say('bench-test.leak-refused')}</p>}
       {start && end && found && put && (
         <LeakFound
           found={found}

@@ -50,3 +50,17 @@ test('the share lost is told with what the gauge leaves open, by the limit of su
   // Neither limit is made for three hours.
   expect(found && leakShare(found, 180, pump)).toBeNull()
 })
+
+test.each([
+  ['an empty chamber at the start', { start: 0 }],
+  ['air of 293 °C', { start: 600_000, endTemperature: 293 + 273.15 }],
+  ['less than nothing at the end', { start: 600_000, end: -20_000 }],
+])('readings that can’t be give nothing, and break nothing: %s', (_, readings) => {
+  expect(leakOf({ sheet, spacers: 1, pump, minutes: 10, ...readings })).toBeNull()
+})
+
+test('a chamber found empty has lost everything', () => {
+  const found = leakOf({ sheet, spacers: 1, pump, start: 600_000, end: 0, minutes: 10 })
+  expect(found?.pressureEnd).toBeCloseTo(0, 6)
+  expect(found && leakShare(found, 10, pump)?.share).toBeCloseTo(1, 9)
+})

@@ -1,5 +1,5 @@
 /** What the gauge should show when it is put on again, and what was lost: the engine's leak-down on this unit's sheet. */
-import { type LeakDown, type LeakQuestion, leakDown } from '@legwork/engine'
+import { type LeakDown, type LeakQuestion, leakDown, Refusal } from '@legwork/engine'
 import { type JobState, type MeasuredEntry, type Sheet, springOf } from '@legwork/trade'
 import type { Pump } from '../step-figure.ts'
 
@@ -75,12 +75,17 @@ export function leakQuestion(asked: LeakAsked): { question: LeakQuestion; error:
   }
 }
 
-/** Readings as their own pump shows them; null where the sheet gives no chamber. */
+/** Readings as their own pump shows them; null where the sheet gives no chamber, or for readings that can't be. */
 export function leakOf(asked: LeakAsked): LeakDown | null {
   const put = leakQuestion(asked)
   if (!put) return null
-  const found = leakDown(put.question)
-  return { ...found, expectedReading: found.expectedReading * put.error }
+  try {
+    const found = leakDown(put.question)
+    return { ...found, expectedReading: found.expectedReading * put.error }
+  } catch (error) {
+    if (error instanceof Refusal) return null
+    throw error
+  }
 }
 
 export interface LeakShare {
