@@ -26,7 +26,7 @@ import { WhatIfTable } from './set-up-what-if.tsx'
 import { WhereFrom } from './set-up-where-from.tsx'
 import { pressureWorkings } from './set-up-workings.tsx'
 import { useLastVisit } from './use-last-visit.ts'
-import { bench, outcomeOf, sagOf, standing, type WhatIf } from './what-if.ts'
+import { answered, bench, outcomeOf, sagOf, standing, type WhatIf } from './what-if.ts'
 
 export interface StartProps {
   inputs: StartInputs
@@ -117,17 +117,15 @@ function Stage({ inputs, chosen, onChosen, onSag, onSpacers, worked }: StartProp
   const friction = useMemo(() => bushingFriction(sheet, worked.sideLoad), [sheet, worked.sideLoad])
   const before = useMemo(() => standing(sheet, pressure, asItIs), [sheet, pressure, asItIs])
   const changed = asking && JSON.stringify(asked) !== JSON.stringify(asItIs)
-  const after = useMemo(() => (changed ? standing(sheet, pressure, asked) : null), [changed, sheet, pressure, asked])
   const most = friction?.[1] ?? 0
-  const sag = useMemo(() => sagOf(before, worked.load, most), [before, worked.load, most])
-  const sagThen = useMemo(() => after && sagOf(after, worked.load, most), [after, worked.load, most])
-  const compared = useMemo(
-    () => ({
-      before: { standing: before, outcome: outcomeOf(before, worked.load) },
-      after: after && { standing: after, outcome: outcomeOf(after, worked.load) },
-    }),
-    [before, after, worked.load],
+  const answer = useMemo(
+    () => (changed ? answered(sheet, pressure, asked, { load: worked.load, friction: most }) : null),
+    [changed, sheet, pressure, asked, worked.load, most],
   )
+  // What the fork has no room for is answered in words, over the setting as it is.
+  const after = answer instanceof Refusal ? null : answer
+  const sag = useMemo(() => sagOf(before, worked.load, most), [before, worked.load, most])
+  const asNow = useMemo(() => ({ standing: before, outcome: outcomeOf(before, worked.load) }), [before, worked.load])
   const wanted = useMemo(() => targetSag(sheet), [sheet])
   const last = useLastVisit()
   const then = useMemo(() => last && standingThen(sheet, last), [sheet, last])
@@ -173,12 +171,12 @@ function Stage({ inputs, chosen, onChosen, onSag, onSpacers, worked }: StartProp
       )}
       <SetUpChart
         sheet={sheet}
-        now={after ?? before}
+        now={after?.standing ?? before}
         before={after && before}
         lastVisit={then}
         readings={readings}
         load={load}
-        sag={sagThen ?? sag}
+        sag={after?.sag ?? sag}
         wanted={wanted}
         alone={asking}
         acts={
@@ -215,7 +213,7 @@ function Stage({ inputs, chosen, onChosen, onSag, onSpacers, worked }: StartProp
         }
       >
         {asking ? (
-          <WhatIfTable sheet={sheet} load={worked.load} before={compared.before} after={compared.after} />
+          <WhatIfTable sheet={sheet} load={worked.load} before={asNow} after={answer} />
         ) : (
           <>
             <StartWith inputs={inputs} worked={worked} chosen={chosen} />

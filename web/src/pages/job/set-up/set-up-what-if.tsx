@@ -1,4 +1,5 @@
 /** Before and after of a what-if, next to the curves that show it. */
+import { Refusal } from '@legwork/engine'
 import { type Sheet, say } from '@legwork/trade'
 import type { ReactNode } from 'react'
 import { QuantityText } from '../../../figures/quantity-text.tsx'
@@ -27,12 +28,13 @@ interface WhatIfTableProps {
   sheet: Sheet
   load: number
   before: Compared
-  /** Null while nothing is changed. */
-  after: Compared | null
+  /** Null while nothing is changed; a refusal where the fork can't be so. */
+  after: Compared | Refusal | null
 }
 
 /** Sag, force near the end, stroke and gauge, as it is and then. */
-export function WhatIfTable({ sheet, load, before, after }: WhatIfTableProps) {
+export function WhatIfTable({ sheet, load, before, after: answer }: WhatIfTableProps) {
+  const after = answer instanceof Refusal ? null : answer
   const both = (cell: (of: Compared) => ReactNode): readonly [ReactNode, ReactNode | null] => [
     cell(before),
     after && cell(after),
@@ -98,7 +100,12 @@ export function WhatIfTable({ sheet, load, before, after }: WhatIfTableProps) {
           />
         </tbody>
       </table>
-      {!after && <p className="book">{say('set-up.what-if.same')}</p>}
+      {answer === null && <p className="book">{say('set-up.what-if.same')}</p>}
+      {answer instanceof Refusal && (
+        <p className="refusal" role="alert" translate="no">
+          {answer.message}
+        </p>
+      )}
     </SideHead>
   )
 }

@@ -1,8 +1,8 @@
-import { ambientShift, sag } from '@legwork/engine'
+import { ambientShift, Refusal, sag } from '@legwork/engine'
 import { demoSheet, demoUnits } from '@legwork/trade'
 import { expect, it } from 'vitest'
 import { airSpringOf } from '../start-pressure.ts'
-import { bench, outcomeOf, standing } from './what-if.ts'
+import { answered, bench, outcomeOf, sagOf, standing } from './what-if.ts'
 
 const psi = 6894.757293168
 const unit = demoUnits.find((one) => one.key === 'U01')
@@ -45,4 +45,21 @@ it('too much bath oil takes stroke', () => {
 it('the sag is the engine’s', () => {
   const { spring, pressure, ambient } = standing(sheet, 88 * psi, asItIs)
   expect(outcomeOf({ spring, pressure, ambient }, load).sag).toEqual(sag(spring, { pressure, load, ambient }))
+})
+
+it('answers what is asked as each part does alone', () => {
+  const asked = { ...asItIs, spacers: 2 }
+  const then = standing(sheet, 88 * psi, asked)
+  expect(answered(sheet, 88 * psi, asked, { load, friction: 40 })).toEqual({
+    standing: then,
+    outcome: outcomeOf(then, load),
+    sag: sagOf(then, load, 40),
+  })
+})
+
+// The invented chamber: eight spacers leave it 145.5 mm long, under a fork of 150 mm stroke.
+it('says why a fork has no room for so many spacers', () => {
+  const answers = [7, 8, 30].map((spacers) => answered(sheet, 88 * psi, { ...asItIs, spacers }, { load, friction: 40 }))
+  expect(answers.map((answer) => answer instanceof Refusal)).toEqual([false, true, true])
+  expect(String(answers[1])).toMatch(/150 mm; it must be shorter than the positive chamber is long \(145\.5 mm\)/)
 })

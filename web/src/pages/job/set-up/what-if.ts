@@ -5,6 +5,7 @@ import {
   gaugeElsewhere,
   type PreparedSpring,
   prepareSpring,
+  Refusal,
   type Sag,
   sag,
   springElsewhere,
@@ -91,4 +92,33 @@ export function outcomeOf({ spring, pressure, ambient }: Standing, load: number)
     startStroke: Math.min(rests.stroke, end),
   })
   return { sag: rests, endForce: fast.force(nearEnd * end), fullStroke: end, pressure }
+}
+
+/** A what-if worked out under a load. */
+export interface Answered {
+  standing: Standing
+  outcome: Outcome
+  /** With the friction that may hold it, where `outcome.sag` has none. */
+  sag: Sag
+}
+
+/**
+ * What was asked, worked out; or why this fork can't be so, as with more spacers than its chamber has room for.
+ *
+ * @param pressure  gauge on the bench [Pa]
+ * @param on        along the leg, and what friction may hold of it [N]
+ */
+export function answered(
+  sheet: Sheet,
+  pressure: number,
+  asked: WhatIf,
+  on: { load: number; friction: number },
+): Answered | Refusal {
+  try {
+    const then = standing(sheet, pressure, asked)
+    return { standing: then, outcome: outcomeOf(then, on.load), sag: sagOf(then, on.load, on.friction) }
+  } catch (trouble) {
+    if (trouble instanceof Refusal) return trouble
+    throw trouble
+  }
 }
