@@ -7,11 +7,7 @@ const or = (rows: readonly RuledRow[], none: string): readonly RuledRow[] => (ro
 const plain = (list: readonly string[]): RuledRow[] => list.map((what) => ({ what }))
 
 function nextSection(page: HandOverPage): Section {
-  const { home } = page.shop
-  const declined = page.declined.map((service) => ({
-    what: home ? say('paper.left-undone', { service }) : service,
-  }))
-  return { head: say('paper.head.next'), rows: [...or(page.next, say('paper.no-next')), ...declined] }
+  return { head: say('paper.head.next'), rows: [...or(page.next, say('paper.no-next')), ...plain(page.declined)] }
 }
 
 /** Two and two beside each other. */

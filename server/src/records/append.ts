@@ -12,13 +12,23 @@ import {
   newestVersion,
   type PlacedEntry,
 } from '@legwork/contract'
-import { type AnyEntryDraft, checkEntry, type Digest, type Id, reduceJob, type Stream } from '@legwork/trade'
+import {
+  type AnyEntry,
+  type AnyEntryDraft,
+  checkEntry,
+  type Digest,
+  type Id,
+  photosIn,
+  reduceJob,
+  type Stream,
+} from '@legwork/trade'
 import type { Store, Writer } from '../store/store.ts'
 import { type JobBook, namedIn, readContext, readJobBook } from './job-book.ts'
+import { removePhotos } from './photos.ts'
 import { projectJob } from './project-job.ts'
 import { projectRegister } from './project-register.ts'
 import { writeRegister } from './registers.ts'
-import { digestsIn, removedOn, removeTexts } from './removed-rider.ts'
+import { digestsIn, jobsOf, onlyIn, removedOn, removeTexts } from './removed-rider.ts'
 import { rowOf } from './rows.ts'
 import { type EntryItem, isKind, nothing, seenBefore } from './seen-before.ts'
 import { Trouble } from './trouble.ts'
@@ -195,6 +205,19 @@ async function keepTexts(writing: Writing, texts: Delivery['texts'], person: Id)
 const digestsOf = ({ items }: Delivery, stream: Stream): Digest[] =>
   items.flatMap((item) => (item.is === 'entry' && item.stream === stream ? digestsIn(JSON.stringify(item.body)) : []))
 
+/** Words and photos of a removed rider: neither is kept, and a photo that comes later finds that it is gone. */
+async function keepAway(writing: Writing, rider: Id, delivery: Delivery, stream: Stream): Promise<void> {
+  const { write, workshop, station, at } = writing
+  const digests = await onlyIn(write, workshop, await jobsOf(write, workshop, rider), digestsOf(delivery, stream))
+  await removeTexts(write, workshop, digests, at)
+  const [person] = delivery.items.map((item) => item.person)
+  const photos = delivery.items.flatMap((item) =>
+    // What was written is of its kind's shape.
+    item.is === 'entry' && item.stream === stream ? photosIn(item as unknown as AnyEntry) : [],
+  )
+  if (person) await removePhotos(write, workshop, [...new Set(photos)], { person, station }, at)
+}
+
 /** A gap in the numbers waits, wherever in the delivery it is: nothing of such a delivery is written. */
 function refuseGap(items: readonly DeliveryItem[], deliveredNo: number): void {
   let last = deliveredNo
@@ -273,7 +296,7 @@ export async function append(store: Store, workshop: Id, delivery: Delivery, now
       const rider = state?.opened?.rider ?? null
       // What a station wrote before it heard of the removal comes without its words.
       if (rider !== null && (await removedOn(write, workshop, rider)) !== null)
-        await removeTexts(write, workshop, digestsOf(delivery, stream), writing.at)
+        await keepAway(writing, rider, delivery, stream)
       for (const result of results) {
         const contested = state?.contested.find((one) => one.entry === result.id)
         if (contested) result.contested = contested.gate ?? 'order'

@@ -1,5 +1,5 @@
 /** What the setting becomes on the rider's trail, and what the rider's own pump shows. */
-import { ambientShift, formatQuantity, prepareSpring, type Spring, standardAir } from '@legwork/engine'
+import { ambientShift, formatQuantity, prepareSpring, Refusal, type Spring, standardAir } from '@legwork/engine'
 import { say, springOf } from '@legwork/trade'
 import type { RuledRow } from '../papers/ruled-section.ts'
 import { type JobOnPaper, lengthIn, pressureIn, riderOf } from './job-on-paper.ts'
@@ -46,4 +46,17 @@ function trailRows(job: JobOnPaper): RuledRow[] {
   ]
 }
 
-export const elsewhereOf = (job: JobOnPaper): RuledRow[] => [...trailRows(job), ...ownPumpRow(job)]
+/** What can't be worked out, as a sag read beyond the stroke, is left out. */
+function where(rows: () => RuledRow[]): RuledRow[] {
+  try {
+    return rows()
+  } catch (refused) {
+    if (refused instanceof Refusal) return []
+    throw refused
+  }
+}
+
+export const elsewhereOf = (job: JobOnPaper): RuledRow[] => [
+  ...where(() => trailRows(job)),
+  ...where(() => ownPumpRow(job)),
+]

@@ -4,7 +4,7 @@ import { type AnyEntry, type Id, newId, photosIn, type Rider } from '@legwork/tr
 import type { Store } from '../store/store.ts'
 import { removePhotos } from './photos.ts'
 import { readTexts } from './read.ts'
-import { digestsIn, removeTexts } from './removed-rider.ts'
+import { digestsIn, jobsOf, onlyIn, removeTexts } from './removed-rider.ts'
 import { Trouble } from './trouble.ts'
 
 /** @returns how many texts and photos were removed */
@@ -33,13 +33,7 @@ export async function eraseRider(
           next: 'Look the rider up.',
         },
       ])
-    const opened = await write
-      .selectFrom('entry')
-      .select(['stream', 'body'])
-      .where('workshop', '=', workshop)
-      .where('kind', '=', 'job-opened')
-      .execute()
-    const streams = opened.filter((job) => job.body.includes(riderId)).map((job) => job.stream)
+    const streams = await jobsOf(write, workshop, riderId)
     const bodies = streams.length
       ? await write
           .selectFrom('entry')
@@ -48,7 +42,8 @@ export async function eraseRider(
           .where('stream', 'in', streams)
           .execute()
       : []
-    const digests = [...new Set(bodies.flatMap((entry) => digestsIn(entry.body)))]
+    const named = [...new Set(bodies.flatMap((entry) => digestsIn(entry.body)))]
+    const digests = await onlyIn(write, workshop, streams, named)
     const texts = await readTexts(write, workshop, digests)
     await removeTexts(write, workshop, digests, at)
     const pictures = bodies.flatMap(({ kind, body }) =>

@@ -1,5 +1,5 @@
 /** How the air was watched: what it was filled to, what the gauge showed at the end, and what it had to show. */
-import { formatQuantity, leakDown } from '@legwork/engine'
+import { formatQuantity, leakDown, Refusal } from '@legwork/engine'
 import { type MeasuredEntry, say } from '@legwork/trade'
 import type { RuledRow } from '../papers/ruled-section.ts'
 import { type JobOnPaper, pressureIn } from './job-on-paper.ts'
@@ -22,20 +22,21 @@ function expectedAt(job: JobOnPaper, start: MeasuredEntry, end: MeasuredEntry): 
   if (volume === null || !pump) return null
   const from = temperatureBeside(job, start) ?? benchTemperature
   const error = 1 + pump.offset
-  return (
-    leakDown({
-      volume,
-      hoseVolume: pump.hoseVolume,
-      start: { reading: start.reading.value / error, temperature: from },
-      end: {
-        reading: end.reading.value / error,
-        temperature: temperatureBeside(job, end) ?? from,
-        how: 'attached',
-      },
-      duration: Math.max(1, (Date.parse(end.at) - Date.parse(start.at)) / 1000),
-      gaugeResolution: pump.resolution,
-    }).expectedReading * error
-  )
+  const question = {
+    volume,
+    hoseVolume: pump.hoseVolume,
+    start: { reading: start.reading.value / error, temperature: from },
+    end: { reading: end.reading.value / error, temperature: temperatureBeside(job, end) ?? from, how: 'attached' },
+    duration: Math.max(1, (Date.parse(end.at) - Date.parse(start.at)) / 1000),
+    gaugeResolution: pump.resolution,
+  } as const
+  try {
+    return leakDown(question).expectedReading * error
+  } catch (refused) {
+    // What can't be worked out is left out; the readings stand.
+    if (refused instanceof Refusal) return null
+    throw refused
+  }
 }
 
 export function holdsAirOf(job: JobOnPaper): RuledRow[] {

@@ -130,6 +130,7 @@ export async function noticeOf(
       },
     ])
   const first = condemned[0]?.[1]
+  const byHand = state.basis.stop?.why
   return {
     shop: job.shop,
     job: job.number,
@@ -142,9 +143,8 @@ export async function noticeOf(
         ([part, { found }]) => `${say(`part.${part as 'crown'}`)}: ${found ? job.text(found) : say('part.condemned')}`,
       ), // the keys of a chassis are its parts
       // Of a condemned part the part itself says it.
-      ...(state.stopped && condemned.length === 0
-        ? [state.stopped.why ? job.text(state.stopped.why) : sayMessage(state.stopped.because)]
-        : []),
+      ...(state.stopped && condemned.length === 0 && !byHand ? [sayMessage(state.stopped.because)] : []),
+      ...(byHand ? [job.text(byHand)] : []),
     ],
     photos: await Promise.all(condemned.flatMap(([, part]) => part.photos.map(photoOf))),
     by: first ? nameOf(job, first.person) : null,

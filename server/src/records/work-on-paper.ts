@@ -173,14 +173,15 @@ function torquesOf({ state, measures }: JobOnPaper): RuledRow[] {
 
 /** Whose hands did it, and in a shop how long it took of what was planned. */
 export function handsOf(job: JobOnPaper): string | null {
-  const { steps, minutesDone, minutesPlanned } = job.state
+  const { steps, minutesPlanned, ready } = job.state
   const people = new Set(
     steps.flatMap(({ done }) => [done.once, done.left, done.right].flatMap((one) => one?.person ?? [])),
   )
   if (people.size === 0) return null
   const names = [...people].map((person) => nameOf(job, person)).join(', ')
-  if (job.shop.home) return say('paper.by-hands', { names })
-  return say('paper.by-hands.minutes', { names, done: Math.round(minutesDone), planned: Math.round(minutesPlanned) })
+  const done = ready?.minutes ?? null
+  if (job.shop.home || done === null) return say('paper.by-hands', { names })
+  return say('paper.by-hands.minutes', { names, done: Math.round(done), planned: Math.round(minutesPlanned) })
 }
 
 /** Each bench test as received beside the same test when done. */

@@ -109,11 +109,12 @@ export const finishingRules: readonly Rule[] = [
     id: 'R27',
     noWayRound: true,
     saidSo: false,
-    guards: { acts: ['fills-air'], entries: ['set-up-worked-out', 'setting-written'] },
+    guards: { acts: ['fills-air'], entries: ['set-up-worked-out', 'setting-written', 'measured'] },
     shut: ({ entry, traits, pressure, target, maximum }) => {
       if (traits.spring === 'coil') return null
+      const isFilled = entry === 'step-done' || (entry === 'measured' && pressure !== null)
       if (maximum === null)
-        return entry === 'step-done' ? says('R27', message('gate.R27.unknown'), message('gate.R27.unknown.act')) : null
+        return isFilled ? says('R27', message('gate.R27.unknown'), message('gate.R27.unknown.act')) : null
       const asked = Math.max(pressure ?? 0, entry === 'step-done' ? (target ?? 0) : 0)
       return asked > maximum
         ? says(

@@ -152,7 +152,7 @@ export function applyEntry(progress: Progress, entry: AnyEntry): void {
       progress.lateStop = null
       break
     case 'ready':
-      progress.ready = made
+      progress.ready = { ...made, ...entry.body }
       break
     case 'handed-over':
       progress.handedOver = { ...made, ...entry.body }

@@ -52,6 +52,11 @@ function leakDownOf(progress: Progress, entry: Extract<AnyEntry, { kind: 'measur
   return { act, rested: restedAt(progress, entry, act === 'begins' ? 'settle' : 'leak') }
 }
 
+/** A press fills as a step does. */
+function filledToPress({ body: { what, reading } }: Extract<AnyEntry, { kind: 'measured' }>): number | null {
+  return what === 'press-pressure' && reading.measure === 'Pa' ? reading.value : null
+}
+
 function asking(progress: Progress, entry: AnyEntry): Asked {
   const at = doneAt(entry)
   const facts = factsFor(progress, at, entry.kind === 'step-done' ? entry.person : null)
@@ -78,7 +83,7 @@ function asking(progress: Progress, entry: AnyEntry): Asked {
     case 'setting-written':
       return { ...plain, pressure: entry.body.pressure }
     case 'measured':
-      return { ...plain, leakDown: leakDownOf(progress, entry) }
+      return { ...plain, leakDown: leakDownOf(progress, entry), pressure: filledToPress(entry) }
     default:
       return plain
   }

@@ -184,7 +184,7 @@ export interface JobState {
   trail: (Made & EntryBodies['trail-said']) | null
   setting: (Made & EntryBodies['setting-written']) | null
   putBack: Partial<Record<PutBackItem, Made & { reading: Reading | null }>>
-  ready: Made | null
+  ready: (Made & EntryBodies['ready']) | null
   handedOver: (Made & EntryBodies['handed-over']) | null
   calledOff: Made | null
   waiting: (Made & EntryBodies['waiting']) | null
