@@ -8,11 +8,13 @@ import { headers, Shop } from '../shop-for-tests.ts'
 import { everyDatabase } from '../store/every-database.ts'
 
 const [asked, note, late] = ['the fork knocks when Mateus brakes', 'Mateus calls on Monday', 'Mateus has called']
+const shared = 'the 50 h are up'
 const textsOf = (...texts: string[]) => texts.map((text) => ({ digest: digestOf(text), text }))
 
 describe.each(everyDatabase)('a rider who was removed, on $kind', (database) => {
   let shop: Shop
   let job: ApiJob
+  let other: ApiJob
   let rider: {
     id: string
     name: string
@@ -29,9 +31,12 @@ describe.each(everyDatabase)('a rider who was removed, on $kind', (database) => 
     const none = { mass: null, posture: null, frontShare: null, hoursPerWeek: null, contact: null }
     rider = { id: newId(shop.now.getTime(), randomBytes(10)), name: 'Mateus Corvalho-Wynd', ...none }
     const desk = await shop.station()
-    await shop.post(desk, [shop.register(1, 'riders', rider)], textsOf(asked, note))
+    await shop.post(desk, [shop.register(1, 'riders', rider)], textsOf(asked, note, shared))
     job = await ApiJob.open(shop, 'U01', (sheet) => sheet, { rider: rider.id, asked })
     await job.put('noted', { text: digestOf(note), photos: [] })
+    // The same words in the job of somebody else.
+    await job.put('noted', { text: digestOf(shared), photos: [] })
+    other = await ApiJob.open(shop, 'U02', (sheet) => sheet, { rider: shop.freshId(), asked: shared })
     const read = await shop.app.inject({ url: `/api/workshops/${shop.workshop}/entries?after=0`, headers })
     position = read.json().position
     const url = `/api/workshops/${shop.workshop}/riders/${rider.id}/erase`
@@ -62,6 +67,12 @@ describe.each(everyDatabase)('a rider who was removed, on $kind', (database) => 
     expect(heard.gone).toEqual(expect.arrayContaining(gone))
   })
 
+  it('takes no words along that another rider’s job says too', async () => {
+    const url = `/api/workshops/${shop.workshop}/streams/${other.stream}/entries?after=0`
+    const { texts } = (await shop.app.inject({ url, headers })).json()
+    expect(texts).toMatchObject([{ digest: digestOf(shared), text: shared }])
+  })
+
   it('is not written anew by a station that had not heard of it', async () => {
     const station = await shop.station()
     const change = { ...rider, contact: '0100 2000' }
@@ -79,7 +90,7 @@ describe.each(everyDatabase)('a rider who was removed, on $kind', (database) => 
       1,
       job.stream,
       'noted',
-      { text: digestOf(late), photos: [] },
+      { text: digestOf(late), photos: [digestOf('a photo')] },
       { made: 'offline', version: newestVersion('noted') },
     )
     const answer = await shop.post(station, [line], textsOf(late))
@@ -87,6 +98,9 @@ describe.each(everyDatabase)('a rider who was removed, on $kind', (database) => 
     const url = `/api/workshops/${shop.workshop}/streams/${job.stream}/entries?after=0`
     const { entries, texts } = (await shop.app.inject({ url, headers })).json()
     expect(JSON.stringify(entries)).toContain(digestOf(late))
-    expect(texts.filter(({ text }: { text: string | null }) => text !== null)).toEqual([])
+    const there = texts.filter(({ text }: { text: string | null }) => text !== null)
+    expect(there.map(({ text }: { text: string }) => text)).toEqual([shared])
+    const photo = `/api/workshops/${shop.workshop}/photos/${digestOf('a photo')}`
+    expect((await shop.app.inject({ url: photo, headers })).statusCode).toBe(410)
   })
 })

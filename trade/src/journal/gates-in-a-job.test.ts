@@ -180,6 +180,25 @@ describe('maximum pressure (R27)', () => {
   })
 })
 
+describe('a press (R27)', () => {
+  const press = (job: WrittenJob, filled: number) =>
+    job.try('measured', {
+      what: 'press-pressure',
+      leg: null,
+      phase: 'received',
+      reading: { value: filled * psi, measure: 'Pa', instrument: null, how: 'pumped' },
+    })
+  it('is filled no further than any filling: U01 holds 140 psi', () => {
+    const job = new WrittenJob().ready()
+    expect(press(job, 140).ok).toBe(true)
+    expect(press(job, 141)).toMatchObject({ ok: false, gate: 'R27' })
+  })
+  it('is not filled before the maximum is known', () => {
+    const job = new WrittenJob({ ...sheetOfDemo('U01'), maxPressure: null }).ready()
+    expect(press(job, 60)).toMatchObject({ ok: false, gate: 'R27' })
+  })
+})
+
 describe('travel and length (R26)', () => {
   it('takes no air before the travel is measured and right', () => {
     const job = new WrittenJob().ready().workUntil('travel-air-out')
