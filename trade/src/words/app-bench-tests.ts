@@ -77,6 +77,8 @@ export const appBenchTestWords = {
   'press.early': 'held {seconds} s only',
   'press.through': 'The press is through.',
   'press.few': 'Three stops read both ways are needed before anything can be said.',
+  'press.refused': 'Nothing can be worked out of these readings. Strike what is wrong below.',
+  'press.filling': 'Filled to, struck with all its stops where it was misread:',
   'press.working': 'Worked out beside the page …',
   'press.again': 'Press once more',
   'press.half': 'Press once more at {pressure}',

@@ -1,11 +1,12 @@
 /** The question that a press puts to the engine: the sheet's spring, true pressures, the stops read both ways. */
-import { type PressQuestion, type Spring, springCurve } from '@legwork/engine'
+import { type PressQuestion, Refusal, type Spring, springCurve } from '@legwork/engine'
 import {
   type Instrument,
   type JobState,
   type MeasuredEntry,
   type Pressed,
   pressesIn,
+  pressStops,
   readStops,
   type Sheet,
   springOf,
@@ -27,11 +28,26 @@ export function pressedSpring(sheet: Sheet | null, state: JobState, phase: Measu
   return springOf(sheet, spacers === undefined ? {} : { spacers })
 }
 
-/** What is really in the chamber: the gauge's own error taken out [Pa]. */
-export function truePressure(filling: MeasuredEntry, instruments: readonly Instrument[]): number {
-  const gauge = instruments.find((one) => one.id === filling.reading.instrument)
+/** What a gauge means by what it shows: its own error taken out [Pa]. */
+export function trueOf(shown: number, id: string | null, instruments: readonly Instrument[]): number {
+  const gauge = instruments.find((one) => one.id === id)
   const offset = gauge?.kind === 'pump' || gauge?.kind === 'gauge' ? gauge.offset : 0
-  return filling.reading.value / (1 + offset)
+  return shown / (1 + offset)
+}
+
+/** What is really in the chamber [Pa]. */
+export function truePressure({ reading }: MeasuredEntry, instruments: readonly Instrument[]): number {
+  return trueOf(reading.value, reading.instrument, instruments)
+}
+
+/** The stops that this filling is pressed at; none where the spring can't be filled so: a number that was mistyped. */
+export function plannedStops(spring: Spring, pressure: number | null, sag: number | null): readonly number[] {
+  try {
+    return pressStops(spring, pressure, sag)
+  } catch (error) {
+    if (error instanceof Refusal) return []
+    throw error
+  }
 }
 
 /** Three stops at least; null before. */

@@ -9,6 +9,8 @@ import { useLastUsed } from '../last-used.ts'
 import { ReadWithPick, useReadWith } from '../read-with.tsx'
 import { ReadingField, useShownText } from '../readings.tsx'
 import { Refused } from '../refused.tsx'
+import { trueOf } from './press-asked.ts'
+import { pressureTrouble, temperatureTrouble } from './reading-range.ts'
 
 interface PressBeginProps {
   phase: MeasuredEntry['phase']
@@ -29,9 +31,16 @@ export function PressBegin({ phase, half, minutes, onBegun, onLeave }: PressBegi
   const [pressure, setPressure] = useState<number | null>(null)
   const [temperature, setTemperature] = useState<number | null>(null)
   const coil = sheet?.springKind === 'coil'
+  const wrongPressure = (shown: number) => {
+    const trouble = pressureTrouble(shown, text)
+    // The sheet's limit is for what is really in there, not for what a gauge makes of it.
+    return trouble ?? pressureTrouble(trueOf(shown, pump, instruments), text, { maximum: sheet?.maxPressure?.value })
+  }
+  const wrongTemperature = (kelvin: number) => temperatureTrouble(kelvin, text)
   const begin = async () => {
     const filled = coil ? 0 : pressure
-    if (filled === null) return
+    if (filled === null || (!coil && wrongPressure(filled))) return
+    if (temperature !== null && wrongTemperature(temperature)) return
     const at = { leg: null, phase } as const
     if (temperature !== null) {
       const read = { value: temperature, measure: 'K', instrument: thermometer.picked, how: null } as const
@@ -79,9 +88,16 @@ export function PressBegin({ phase, half, minutes, onBegun, onLeave }: PressBegi
             measure="Pa"
             value={pressure}
             onChange={setPressure}
+            judge={wrongPressure}
           />
         )}
-        <ReadingField label={say('press.temperature')} measure="K" value={temperature} onChange={setTemperature} />
+        <ReadingField
+          label={say('press.temperature')}
+          measure="K"
+          value={temperature}
+          onChange={setTemperature}
+          judge={wrongTemperature}
+        />
         <ReadWithPick {...thermometer} />
         <div className="acts">
           {onLeave && (

@@ -1,5 +1,13 @@
 /** What the engine says of a press: its answer, and the curves of the sheet and of what fits best. */
-import { type PressTest, pressFits, pressTest, springCurve, supposedSpring } from '@legwork/engine'
+import {
+  type PressTest,
+  pressFits,
+  pressTest,
+  Refusal,
+  type RefusedField,
+  springCurve,
+  supposedSpring,
+} from '@legwork/engine'
 import type { PressAsked } from './press-asked.ts'
 
 export interface PressCurve {
@@ -31,7 +39,7 @@ function curves({ spring, presses }: PressAsked, fit: ReturnType<typeof pressFit
   })
 }
 
-export function fitOf(asked: PressAsked): PressFitted {
+function fitted(asked: PressAsked): PressFitted {
   const { spring, ...question } = asked
   const fits = pressFits(spring, question)
   return {
@@ -41,5 +49,20 @@ export function fitOf(asked: PressAsked): PressFitted {
       fits.find(({ name }) => name === 'as-sheet'),
     ),
     best: curves(asked, fits[0]),
+  }
+}
+
+/** Why the engine takes no such press, field by field. */
+export interface PressRefused {
+  refused: readonly RefusedField[]
+}
+
+/** Refused where the readings can't be: an answer as well, so that it also crosses from a worker. */
+export function fitOf(asked: PressAsked): PressFitted | PressRefused {
+  try {
+    return fitted(asked)
+  } catch (error) {
+    if (error instanceof Refusal) return { refused: error.errors }
+    throw error
   }
 }

@@ -22,11 +22,10 @@ function Cell({ of }: { of: MeasuredEntry | null }) {
 }
 
 export function PressReadings({ press }: { press: Pressed }) {
-  const { instruments } = useJobView()
+  const { instruments, sheet } = useJobView()
   const nameOf = useNameOf()
   const text = useShownText()
   const { filling, temperature, stops } = press
-  if (stops.length === 0) return null
   const gauge = instruments.find((one) => one.id === filling.reading.instrument)
   const scale = instruments.find((one) => one.id === stops[0]?.pressing?.reading.instrument)
   const by = [
@@ -41,26 +40,33 @@ export function PressReadings({ press }: { press: Pressed }) {
       title={say('press.readings')}
       note={say('press.readings.note', { pressure: text(filling.reading.value, 'Pa'), by: by.join(', ') })}
     >
-      <table className="press-readings">
-        <thead>
-          <tr>
-            <th scope="col">{say('press.stop')}</th>
-            <th scope="col">{say('press.down')}</th>
-            <th scope="col">{say('press.up')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {stops.map(({ stroke, pressing, releasing }) => (
-            <tr key={stroke}>
-              <th scope="row" translate="no">
-                {text(stroke, 'm')}
-              </th>
-              <Cell of={pressing} />
-              <Cell of={releasing} />
+      {stops.length > 0 && (
+        <table className="press-readings">
+          <thead>
+            <tr>
+              <th scope="col">{say('press.stop')}</th>
+              <th scope="col">{say('press.down')}</th>
+              <th scope="col">{say('press.up')}</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {stops.map(({ stroke, pressing, releasing }) => (
+              <tr key={stroke}>
+                <th scope="row" translate="no">
+                  {text(stroke, 'm')}
+                </th>
+                <Cell of={pressing} />
+                <Cell of={releasing} />
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {sheet?.springKind !== 'coil' && (
+        <p className="book">
+          {say('press.filling')} <StrikeReading of={filling} />
+        </p>
+      )}
     </SideHead>
   )
 }

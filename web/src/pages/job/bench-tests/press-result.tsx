@@ -181,7 +181,28 @@ export function PressResult({ phase, asked, onFurther }: PressResultProps) {
   const before = phase === 'done' ? askedIn(state, sheet, instruments, 'received') : null
   const fitted = usePressFit(asked)
   const first = pressesIn(state.measured, phase)[0]
-  if (!asked) return <p>{say('press.few')}</p>
+  const again = (
+    <Button kind="second" size="row" onPress={() => onFurther('again')}>
+      {say('press.again')}
+    </Button>
+  )
+  if (!asked)
+    return (
+      <>
+        <p>{say('press.few')}</p>
+        {again}
+      </>
+    )
+  if (fitted && 'refused' in fitted)
+    return (
+      <div role="alert">
+        <p className="refusal">{say('press.refused')}</p>
+        {fitted.refused.map(({ field, came, allowed, next }) => (
+          <p key={field}>{say('quantity.refused', { came, allowed, next })}</p>
+        ))}
+        {again}
+      </div>
+    )
   if (!fitted)
     return (
       <p className="book" role="status">
@@ -214,9 +235,7 @@ export function PressResult({ phase, asked, onFurther }: PressResultProps) {
         </div>
         <div>
           <PressChart asked={asked} fitted={fitted} before={before} />
-          <Button kind="second" size="row" onPress={() => onFurther('again')}>
-            {say('press.again')}
-          </Button>
+          {again}
         </div>
       </div>
     </section>

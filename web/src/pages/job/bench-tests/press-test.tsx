@@ -1,17 +1,8 @@
 /** The press: filled, pressed down stop by stop and let back, and what the readings say. */
-import {
-  type MeasuredEntry,
-  nextStop,
-  type Pressed,
-  passedKey,
-  pressesIn,
-  pressHold,
-  pressStops,
-  say,
-} from '@legwork/trade'
+import { type MeasuredEntry, nextStop, type Pressed, passedKey, pressesIn, pressHold, say } from '@legwork/trade'
 import { useState } from 'react'
 import { useJobView } from '../job-view.tsx'
-import { askedIn, pressedSpring, truePressure } from './press-asked.ts'
+import { askedIn, plannedStops, pressedSpring, truePressure } from './press-asked.ts'
 import { PressBegin } from './press-begin.tsx'
 import { PressReadings } from './press-readings.tsx'
 import { PressResult } from './press-result.tsx'
@@ -35,7 +26,7 @@ export function PressTest({ phase }: PressTestProps) {
   const sag = spring && (state.setUp?.sag ?? 0.2) * spring.stroke
   const planOf = (one: Pressed): readonly number[] =>
     spring
-      ? pressStops(spring, spring.kind === 'coil' ? null : truePressure(one.filling, instruments), sag)
+      ? plannedStops(spring, spring.kind === 'coil' ? null : truePressure(one.filling, instruments), sag)
       : one.stops.map(({ stroke }) => stroke)
   const planned = press ? planOf(press) : []
   const next = press && !isEnough ? nextStop(planned, press, passed) : null
@@ -47,7 +38,7 @@ export function PressTest({ phase }: PressTestProps) {
         phase={phase}
         half={further === 'half' && first ? first.filling.reading.value / 2 : null}
         minutes={Math.ceil(
-          (spring ? pressStops(spring, spring.kind === 'coil' ? null : 0, sag).length : 14) *
+          (spring ? plannedStops(spring, spring.kind === 'coil' ? null : 0, sag).length : 14) *
             2 *
             ((pressHold + 10) / 60),
         )}

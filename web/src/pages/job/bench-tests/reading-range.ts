@@ -19,7 +19,7 @@ interface PressureAllowed {
   /** A chamber that has lost everything is a reading too. */
   empty?: boolean
   /** By the sheet [Pa]. */
-  maximum?: number | null
+  maximum?: number | null | undefined
 }
 
 export function pressureTrouble(pascal: number, text: Text, { empty = false, maximum = null }: PressureAllowed = {}) {

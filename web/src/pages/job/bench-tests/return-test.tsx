@@ -18,6 +18,7 @@ import { Button } from '../../../ui/button.tsx'
 import { SideHead, ValueRow } from '../../../ui/ledger.tsx'
 import { useJobView, useWriting } from '../job-view.tsx'
 import { Shown, useShownText } from '../readings.tsx'
+import { Refused } from '../refused.tsx'
 import { pressedSpring, truePressure } from './press-asked.ts'
 import { clicksFor, dampingAt, type ReturnSetting, usualFriction, wantedDamping, wantedRatio } from './return-asked.ts'
 import { ReturnForm } from './return-form.tsx'
@@ -32,10 +33,11 @@ const gravity = 9.80665
 /** What moves, weighed: kept as the force that it weighs. */
 function useMoving(phase: Phase) {
   const { state } = useJobView()
-  const { write } = useWriting()
+  const { write, refusal } = useWriting()
   const weighed = state.measured.findLast((one) => one.what === 'moving-weight')
   return {
     mass: weighed ? weighed.reading.value / gravity : null,
+    refusal,
     keep: (mass: number) =>
       void write('measured', {
         what: 'moving-weight',
@@ -46,29 +48,32 @@ function useMoving(phase: Phase) {
   }
 }
 
-function Moving({ mass, keep }: ReturnType<typeof useMoving>) {
+function Moving({ mass, keep, refusal }: ReturnType<typeof useMoving>) {
   const [value, setValue] = useState<number | null>(mass)
   return (
-    <form
-      className="keep-line"
-      onSubmit={(event) => {
-        event.preventDefault()
-        if (value !== null && value > 0.05) keep(value)
-      }}
-    >
-      <QuantityInput
-        label={say('return.moving')}
-        hint={say('return.moving.how')}
-        suggestion={<>≈ {say('return.moving.usual')}</>}
-        kind="mass"
-        digits={2}
-        value={value}
-        onChange={setValue}
-      />
-      <Button kind="second" type="submit">
-        {say('return.moving.keep')}
-      </Button>
-    </form>
+    <>
+      <form
+        className="keep-line"
+        onSubmit={(event) => {
+          event.preventDefault()
+          if (value !== null && value > 0.05) keep(value)
+        }}
+      >
+        <QuantityInput
+          label={say('return.moving')}
+          hint={say('return.moving.how')}
+          suggestion={<>≈ {say('return.moving.usual')}</>}
+          kind="mass"
+          digits={2}
+          value={value}
+          onChange={setValue}
+        />
+        <Button kind="second" type="submit">
+          {say('return.moving.keep')}
+        </Button>
+      </form>
+      <Refused refusal={refusal} />
+    </>
   )
 }
 
@@ -154,7 +159,7 @@ function ClosedOverOpen({ all }: { all: readonly ReleasedAt[] }) {
 
 export function ReturnTest({ phase }: { phase: Phase }) {
   const { state, sheet } = useJobView()
-  const { write } = useWriting()
+  const { write, refusal } = useWriting()
   const text = useShownText()
   const moving = useMoving(phase)
   const setting = useSetting(phase, moving.mass)
@@ -222,6 +227,7 @@ export function ReturnTest({ phase }: { phase: Phase }) {
                 {say('return.write')}
               </Button>
             ))}
+          <Refused refusal={refusal} />
         </SideHead>
       </div>
     </>
