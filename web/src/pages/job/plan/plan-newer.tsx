@@ -10,7 +10,7 @@ export function Newer() {
   const { plan, newer, sheet } = state
   const current = newer?.sheet ?? sheet
   if (!plan || !newer || !current || state.handedOver || state.calledOff || state.carriedOver) return null
-  const { services, answer, declined, answeredBy } = plan
+  const { services, answer, declined, answeredBy, price } = plan
   const agree = () =>
     void write('plan-agreed', {
       services,
@@ -19,6 +19,8 @@ export function Newer() {
       answer,
       declined,
       answeredBy,
+      // What was told stays told.
+      ...(price === undefined ? {} : { price }),
     })
   return (
     <div>
