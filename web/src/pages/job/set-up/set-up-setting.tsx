@@ -11,6 +11,7 @@ import { useLastUsed } from '../last-used.ts'
 import { ReadingField, useShownText } from '../readings.tsx'
 import { Refused } from '../refused.tsx'
 import type { StartInputs } from '../start-pressure.ts'
+import { type Offered, offeredPressure, type Taken } from './offered-pressure.ts'
 import { useStartClicks } from './use-start-clicks.ts'
 
 const bench = 293.15
@@ -20,7 +21,7 @@ interface SettingProps {
   inputs: StartInputs | null
   spacers: number
   /** A pressure that measured sag asks for, not yet written. */
-  taken: number | null
+  taken: Taken | null
 }
 
 export function Setting({ inputs, spacers, taken }: SettingProps) {
@@ -31,7 +32,10 @@ export function Setting({ inputs, spacers, taken }: SettingProps) {
   const coil = sheet?.springKind === 'coil'
   const shock = sheet?.kind.startsWith('shock') ?? false
   const { setting } = state
-  const [pressure, setPressure] = useState<number | null>(taken ?? setting?.pressure ?? state.setUp?.pressure ?? null)
+  const offered = offeredPressure(state, taken)
+  const [typed, setTyped] = useState<Offered | null>(null)
+  const { source } = offered
+  const { pressure } = typed?.source === source ? typed : offered
   const start = useStartClicks(inputs, pressure)
   const [pump, setPump] = useLastUsed('pump', pumps, pumps[0]?.id ?? null)
   const [rebound, setRebound] = useState<number | null>(
@@ -58,10 +62,11 @@ export function Setting({ inputs, spacers, taken }: SettingProps) {
       >
         {!coil && (
           <ReadingField
+            key={source}
             label={say(shock ? 'set-up.setting.pressure-shock' : 'set-up.setting.pressure')}
             measure="Pa"
             value={pressure}
-            onChange={setPressure}
+            onChange={(next) => setTyped({ source, pressure: next })}
           />
         )}
         {!coil && pumps.length > 1 && (

@@ -6,6 +6,7 @@ import { useJobView } from '../job-view.tsx'
 import { missingForSpring } from '../sheet-fields.ts'
 import { SheetFillIn } from '../sheet-fill-in.tsx'
 import type { StartInputs } from '../start-pressure.ts'
+import { type Taken, take } from './offered-pressure.ts'
 import { MeasuredSag } from './set-up-measured.tsx'
 import { SetUpOther } from './set-up-other.tsx'
 import { Setting } from './set-up-setting.tsx'
@@ -60,7 +61,7 @@ function SetUpAirFork() {
   const [sag, setSag] = useState(state.setUp?.sag ?? 0.2)
   const [spacers, setSpacers] = useState(state.setUp?.spacers ?? sheet?.spacers?.value ?? 0)
   const [chosen, setChosen] = useState<number | null>(null)
-  const [taken, setTaken] = useState<number | null>(null)
+  const [taken, setTaken] = useState<Taken | null>(null)
   const found = useInputs(sag, spacers)
   const inputs = 'missing' in found ? null : found
   // Nobody to work it out for, or nothing to hang it on: a pressure for each rider instead.
@@ -87,11 +88,11 @@ function SetUpAirFork() {
       <div className="two-columns">
         {inputs && (
           <div>
-            <MeasuredSag inputs={inputs} onUse={setTaken} />
+            <MeasuredSag inputs={inputs} onUse={(pressure) => setTaken((before) => take(pressure, state, before))} />
           </div>
         )}
         <div>
-          <Setting key={taken ?? state.setUp?.entry ?? 'setting'} inputs={inputs} spacers={spacers} taken={taken} />
+          <Setting inputs={inputs} spacers={spacers} taken={taken} />
         </div>
       </div>
     </div>
