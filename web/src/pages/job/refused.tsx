@@ -1,15 +1,11 @@
-/** Why something was not written: what is in the way, and what to do. */
-import { type EntryCheck, say, sayMessage } from '@legwork/trade'
+/** Why something was not written, and the gate in the way where it may be passed. */
 import { Waive } from './waive.tsx'
+import { type EntryRefusal, WhyRefused } from './why-refused.tsx'
 
-export function Refused({ refusal }: { refusal: Extract<EntryCheck, { ok: false }> | null }) {
+export function Refused({ refusal }: { refusal: EntryRefusal | null }) {
   return (
     <div role="alert">
-      {refusal && (
-        <p className="refusal">
-          <b>{say('page.refused')}</b> {sayMessage(refusal.blocked.because)} <b>{sayMessage(refusal.blocked.act)}</b>
-        </p>
-      )}
+      {refusal && <WhyRefused refusal={refusal} />}
       {refusal?.gate && <Waive gate={refusal.gate} />}
     </div>
   )

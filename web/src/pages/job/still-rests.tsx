@@ -4,9 +4,10 @@ import { useStation } from '../../offline/hooks.tsx'
 import { useRest } from '../../offline/use-rest.ts'
 import { Button } from '../../ui/button.tsx'
 import { useWriting } from './job-view.tsx'
+import { Refused } from './refused.tsx'
 
 export function StillRests({ rest }: { rest: Rest }) {
-  const { write } = useWriting()
+  const { write, refusal } = useWriting()
   const station = useStation()
   const left = useRest(rest)
   if (left === 0) return <p className="book rest">{say(`rest.${rest.kind}.over`)}</p>
@@ -26,6 +27,7 @@ export function StillRests({ rest }: { rest: Rest }) {
       <Button kind="second" size="row" onPress={again}>
         {say('rest.again', { minutes: rest.wanted })}
       </Button>
+      <Refused refusal={refusal} />
     </div>
   )
 }

@@ -3,10 +3,12 @@ import { type GateId, isWaivable, isWordKey, say, sayMessage } from '@legwork/tr
 import { useState } from 'react'
 import { Button } from '../../ui/button.tsx'
 import { TextField } from '../../ui/field.tsx'
-import { mayDecide, useJobView } from './job-view.tsx'
+import { mayDecide, useJobView, useWriting } from './job-view.tsx'
+import { WhyRefused } from './why-refused.tsx'
 
 export function Waive({ gate }: { gate: GateId }) {
-  const { keepText, hands, write, state } = useJobView()
+  const { keepText, hands, state } = useJobView()
+  const { write, refusal } = useWriting()
   const [asks, setAsks] = useState(false)
   const [why, setWhy] = useState('')
   const title = `gate.${gate}`
@@ -19,18 +21,21 @@ export function Waive({ gate }: { gate: GateId }) {
       </Button>
     )
   return (
-    <form
-      className="keep-line"
-      onSubmit={async (event) => {
-        event.preventDefault()
-        if (why.trim() === '') return
-        await write('gate-waived', { gate, reason: await keepText(why.trim()) })
-      }}
-    >
-      <TextField label={say('work.waive.reason')} value={why} onChange={setWhy} />
-      <Button kind="second" type="submit">
-        {say('work.waive.act', { gate: isWordKey(title) ? sayMessage({ key: title, params: {} }) : gate })}
-      </Button>
-    </form>
+    <>
+      <form
+        className="keep-line"
+        onSubmit={async (event) => {
+          event.preventDefault()
+          if (why.trim() === '') return
+          await write('gate-waived', { gate, reason: await keepText(why.trim()) })
+        }}
+      >
+        <TextField label={say('work.waive.reason')} value={why} onChange={setWhy} />
+        <Button kind="second" type="submit">
+          {say('work.waive.act', { gate: isWordKey(title) ? sayMessage({ key: title, params: {} }) : gate })}
+        </Button>
+      </form>
+      <div role="alert">{refusal && <WhyRefused refusal={refusal} />}</div>
+    </>
   )
 }
