@@ -1,13 +1,14 @@
 import { say } from '@legwork/trade'
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query'
 import { lazy, type ReactNode, Suspense, useEffect, useMemo, useState } from 'react'
-import { Route, Router, Switch } from 'wouter'
+import { Route, Router, Switch, useLocation } from 'wouter'
 import { FigureWorldProvider, plainMeasures } from './figures/world.tsx'
 import { StationProvider, useHands, useRegisters } from './offline/hooks.tsx'
 import { openStation } from './offline/joining.ts'
 import type { Station } from './offline/station.ts'
 import { Bench } from './pages/bench.tsx'
 import { NotHere } from './pages/not-here.tsx'
+import { PageTrouble } from './pages/page-trouble.tsx'
 import { StartPage } from './pages/start.tsx'
 
 /**
@@ -55,31 +56,34 @@ function World({ children }: { children: ReactNode }) {
 }
 
 function Pages() {
+  const [address] = useLocation()
   return (
-    <Suspense fallback={<p className="book">{say('place.loading')}</p>}>
-      <Switch>
-        <Route path="/" component={Bench} />
-        <Route path="/start" component={StartPage} />
-        <Route path="/take-in" component={TakeInPage} />
-        <Route path="/jobs/:stream/:chapter?">{(params) => <JobPage params={params} />}</Route>
-        <Route path="/units" component={UnitsPage} />
-        <Route path="/units/:id">{({ id }) => <UnitPage id={id} />}</Route>
-        <Route path="/riders" component={RidersPage} />
-        <Route path="/riders/:id">{({ id }) => <RiderPage id={id} />}</Route>
-        <Route path="/sheets" component={SheetsPage} />
-        <Route path="/sheets/read-in" component={ReadInPage} />
-        <Route path="/sheets/:id">{({ id }) => <SheetPage id={id} />}</Route>
-        <Route path="/instruments" component={InstrumentsPage} />
-        <Route path="/instruments/new" component={NewInstrumentPage} />
-        <Route path="/instruments/:id">{({ id }) => <InstrumentPage id={id} />}</Route>
-        <Route path="/calculations" component={CalculationsPage} />
-        <Route path="/calculations/:name">{({ name }) => <CalculationPage name={name} />}</Route>
-        <Route path="/search" component={SearchPage} />
-        <Route path="/hands" component={HandsPage} />
-        <Route path="/station" component={StationPage} />
-        <Route component={NotHere} />
-      </Switch>
-    </Suspense>
+    <PageTrouble key={address.split('/')[1]}>
+      <Suspense fallback={<p className="book">{say('place.loading')}</p>}>
+        <Switch>
+          <Route path="/" component={Bench} />
+          <Route path="/start" component={StartPage} />
+          <Route path="/take-in" component={TakeInPage} />
+          <Route path="/jobs/:stream/:chapter?">{(params) => <JobPage params={params} />}</Route>
+          <Route path="/units" component={UnitsPage} />
+          <Route path="/units/:id">{({ id }) => <UnitPage id={id} />}</Route>
+          <Route path="/riders" component={RidersPage} />
+          <Route path="/riders/:id">{({ id }) => <RiderPage id={id} />}</Route>
+          <Route path="/sheets" component={SheetsPage} />
+          <Route path="/sheets/read-in" component={ReadInPage} />
+          <Route path="/sheets/:id">{({ id }) => <SheetPage id={id} />}</Route>
+          <Route path="/instruments" component={InstrumentsPage} />
+          <Route path="/instruments/new" component={NewInstrumentPage} />
+          <Route path="/instruments/:id">{({ id }) => <InstrumentPage id={id} />}</Route>
+          <Route path="/calculations" component={CalculationsPage} />
+          <Route path="/calculations/:name">{({ name }) => <CalculationPage name={name} />}</Route>
+          <Route path="/search" component={SearchPage} />
+          <Route path="/hands" component={HandsPage} />
+          <Route path="/station" component={StationPage} />
+          <Route component={NotHere} />
+        </Switch>
+      </Suspense>
+    </PageTrouble>
   )
 }
 

@@ -19,6 +19,9 @@ export const appPlaceWords = {
   'place.nobody': 'nobody yet',
   'place.book': 'Book',
   'place.loading': 'Opening the book',
+  'place.trouble': 'This page can’t be drawn',
+  'place.trouble.kept': 'What was written is kept. Other pages work; this one may once it is loaded again.',
+  'place.trouble.again': 'Load it again',
   'place.not-here': 'There is no such page.',
   'place.not-here.act': 'To the bench',
 

@@ -82,7 +82,9 @@ type WriteTransaction = ReturnType<typeof writeTransaction>
 
 function putChange(tx: WriteTransaction, change: Change): void {
   const put = <Name extends (typeof storeNames)[number]>(name: Name) => tx.objectStore(name)
-  for (const entry of change.entries ?? []) put('book').put(entry)
+  const book = put('book')
+  // The server's place in the book may be here before its answer, which is without it: it stays.
+  for (const entry of change.entries ?? []) void book.get(entry.id).then((had) => book.put({ ...had, ...entry }))
   for (const text of change.texts ?? []) put('texts').put(text)
   for (const line of change.registers ?? []) put('registers').put(line)
   for (const line of change.kept ?? []) put('outbox').put(line)

@@ -181,6 +181,20 @@ test('memory shows the server’s order, then what is only here, each entry once
   expect(memory.entriesOf('job:1').map(({ seq }) => seq)).toEqual([7])
 })
 
+test('a place in the shop’s book that came before its answer is still there after a reload', async () => {
+  const db = await fresh()
+  const taken = {
+    ...draft(1),
+    kind: 'noted' as const,
+    body: { text: 'a'.repeat(64) },
+    seq: 7,
+    receivedAt: '2026-05-02T09:00:01.000Z',
+  }
+  await commitChange(db, { entries: [Object.assign({ position: 12 }, taken)] })
+  await commitChange(db, { entries: [taken] })
+  expect((await readEverything(db)).book).toMatchObject([{ seq: 7, position: 12 }])
+})
+
 // 1 s doubled each time, 30 s at most: as `waitBefore` says of itself, worked out by hand
 test.each([
   [1, 1000],

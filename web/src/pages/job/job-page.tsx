@@ -7,6 +7,7 @@ import { Frame } from '../../ui/frame.tsx'
 import type { EdgePlace } from '../../ui/thumb-edge.tsx'
 import { KeptOrSent } from '../kept-or-sent.tsx'
 import { NotHere } from '../not-here.tsx'
+import { PageTrouble } from '../page-trouble.tsx'
 import { JobBook } from './book/job-book.tsx'
 import { ChapterCutaway } from './chapter-cutaway.tsx'
 import { HandOver } from './hand-over/hand-over.tsx'
@@ -178,8 +179,10 @@ export function JobPage({ params }: { params: { stream: string; chapter?: string
       >
         <Stopped />
         {holder && <TakeOver name={holder} isOpen={taking} onClose={() => setTaking(false)} />}
-        {!book && <ChapterCutaway key={`section ${chapter}`} chapter={chapter} />}
-        {book ? <JobBook /> : <Body key={`${stream} ${chapter}`} />}
+        <PageTrouble key={`${stream} ${book ? 'book' : chapter}`}>
+          {!book && <ChapterCutaway chapter={chapter} />}
+          {book ? <JobBook /> : <Body />}
+        </PageTrouble>
       </Frame>
     </JobViewProvider>
   )
