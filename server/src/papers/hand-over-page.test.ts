@@ -215,6 +215,7 @@ test('at home nobody hands over to anybody', async () => {
     await renderHandOverPage({ ...home, declined: ['Left for another time: Air spring'] }),
     '-',
   )
+  expect(text.match(/Left for another time/g)).toHaveLength(1)
   for (const said of ['Done by Odalys', 'done by Odalys, 3 May', 'Left for another time']) expect(text).toContain(said)
   for (const not of ['for the workshop', 'collected by', 'Handed over', 'free of charge'])
     expect(text).not.toContain(not)
