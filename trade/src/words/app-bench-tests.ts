@@ -6,6 +6,8 @@ export const appBenchTestWords = {
   'measure.return-timed': 'Return timed',
   'measure.air-shaft-run-out': 'Run-out of the air shaft',
   'measure.fill-temperature': 'Air at the filling',
+  'measure.leak-down-start-temperature': 'Air at the start of the leak-down',
+  'measure.leak-down-end-temperature': 'Air at the end of the leak-down',
   'measure.wiper-outside-diameter': 'Old wiper, outside diameter',
   'measure.moving-weight': 'What moves at the return',
   'entry.pressed.pressing': 'Press, {stroke} going down: {reading}',

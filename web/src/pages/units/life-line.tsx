@@ -7,12 +7,10 @@ import { BookWords, Lettering } from '../../charts/lettering.tsx'
 import { px } from '../../charts/number-text.ts'
 import { useOwnWidth } from '../../charts/use-own-width.ts'
 import { day } from '../../figures/moment.ts'
+import { readAs } from '../job/read-as.ts'
 import { useShownText } from '../job/readings.tsx'
 import type { Life, LifeTrack, Ridden } from './life-of.ts'
 import { type LifeTick, lifeScale, lifeTicks, placeLabels } from './life-places.ts'
-
-/** Read in hundredths of a millimetre. */
-export const readFine: ReadonlySet<string> = new Set(['clearance', 'mount-play'])
 
 /** What was measured, in words; its own name where the catalogue has none. */
 export function nameOfReading(what: string, leg: 'left' | 'right' | null): string {
@@ -172,7 +170,8 @@ function Track({ track, scale, ticks, width }: RowProps & { track: LifeTrack }) 
     13,
     width - 6,
   )
-  const texts = track.readings.map(({ reading, what }) => shown(reading.value, reading.measure, readFine.has(what)))
+  const { fine, share } = readAs(track.what)
+  const texts = track.readings.map(({ reading }) => shown(reading.value, reading.measure, fine, share))
   const labels = placeLabels(
     xs,
     texts.map((text) => text.length * 8.4),

@@ -70,6 +70,17 @@ describe('the life of a unit', () => {
           { what: 'clearance', leg: 'right', phase: 'during', at, person: 'p', reading: reading(6e-5, 'm') },
           { what: 'press-force', leg: null, phase: 'done', at, person: 'p', reading: reading(310, 'N') },
           { what: 'leak-down-end', leg: null, phase: 'done', at, person: 'p', reading: reading(5e5, 'Pa') },
+          // What a test was taken with, and readings at unlike clicks, are no quantity through the years.
+          ...['fill-temperature', 'leak-down-start-temperature', 'leak-down-end-temperature'].map((what) => ({
+            what,
+            leg: null,
+            phase: 'done',
+            at,
+            person: 'p',
+            reading: reading(293.15, 'K'),
+          })),
+          { what: 'return-timed', leg: null, phase: 'done', at, person: 'p', reading: reading(0.2, 's') },
+          { what: 'moving-weight', leg: null, phase: 'done', at, person: 'p', reading: reading(20, 'N') },
         ],
         steps: [
           {

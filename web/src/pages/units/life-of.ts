@@ -53,13 +53,19 @@ const oneName: Readonly<Record<string, string>> = {
   length: 'free-length',
 }
 
-/** Parts of a longer test, or a limit: none of them says by itself how the unit was. */
+/** Parts of a longer test, what it was taken with, or a limit: none of them says by itself how the unit was. */
 const notAlone: ReadonlySet<string> = new Set([
+  'fill-temperature',
   'leak-down-end',
+  'leak-down-end-temperature',
+  'leak-down-start-temperature',
   'maximum-pressure',
+  'moving-weight',
   'press-force',
   'press-pressure',
   'press-temperature',
+  // At whatever clicks, from and to whatever mark; what they come to is the return time.
+  'return-timed',
 ])
 
 function readingsOf(state: JobState): readonly LifeReading[] {

@@ -4,8 +4,9 @@ import { dayAndYear } from '../../figures/moment.ts'
 import { useFigureWorld } from '../../figures/world.tsx'
 import { SourceMark } from '../../marks/source-mark.tsx'
 import { Row } from '../../ui/ledger.tsx'
+import { readAs } from '../job/read-as.ts'
 import { Shown } from '../job/readings.tsx'
-import { nameOfReading, readFine } from './life-line.tsx'
+import { nameOfReading } from './life-line.tsx'
 import type { LifeReading, LifeVisit } from './life-of.ts'
 
 function Reading({ read }: { read: LifeReading }) {
@@ -18,7 +19,7 @@ function Reading({ read }: { read: LifeReading }) {
       <span className="what">
         <SourceMark kind="measured-here" /> {nameOfReading(what, leg)}
       </span>
-      <Shown value={reading.value} measure={reading.measure} fine={readFine.has(what)} hand />
+      <Shown value={reading.value} measure={reading.measure} {...readAs(what)} hand />
       <small className="book">
         {say(`life.${phase}`)} ·{' '}
         <span translate="no">{instrument ? say('life.with', { name: who, instrument }) : who}</span>

@@ -5,13 +5,11 @@ import { useQuantityWords } from '../../../figures/quantity-words.ts'
 import '../bench-tests/bench-test-words.ts'
 import '../job-words.ts'
 import { useJobView } from '../job-view.tsx'
+import { readAs } from '../read-as.ts'
 import { useShownText } from '../readings.tsx'
 
 // A test that was answered is told by its reading, and those words come with the ranking, which may not be here yet.
 addWords(faultTestWords)
-
-/** Read finer than their kind is in general: hundredths of a millimetre. */
-const fine = new Set(['clearance', 'inspect', 'air-shaft-run-out', 'wiper-outside-diameter'])
 
 /** A word by a key put together from data; `instead` where the catalogue has none. */
 function named(key: string, instead: string): string {
@@ -25,7 +23,10 @@ export function useEntrySays(): (entry: AnyEntry) => string {
   const shown = useShownText()
   const quantity = useQuantityWords()
   const words = (digest: string | null): string => (digest ? (text(digest) ?? say('book.text-gone')) : '–')
-  const read = ({ value, measure }: Reading, what: string): string => shown(value, measure, fine.has(what))
+  const read = ({ value, measure }: Reading, what: string): string => {
+    const { fine, share } = readAs(what)
+    return shown(value, measure, fine, share)
+  }
   return (entry) => {
     switch (entry.kind) {
       case 'job-opened':
