@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os'
 import { defineConfig } from 'vitest/config'
 
 const rooms = ['engine', 'trade', 'drawing', 'contract', 'server', 'cli', 'web']
@@ -12,6 +13,8 @@ export default defineConfig({
           name: 'unit',
           include: [...inRooms('.test.{ts,tsx}'), 'scripts/**/*.test.ts'],
           exclude: [...never, '**/*.peer.test.ts', '**/*.kill.test.ts'],
+          // A processor is left to others only where there are more than two.
+          maxWorkers: Math.max(2, availableParallelism() - 1),
         },
       },
       {
