@@ -5,13 +5,14 @@ import { WorkedOut } from '../../../figures/workings.tsx'
 import { VerdictMark } from '../../../marks/verdict-mark.tsx'
 import { useJobView } from '../job-view.tsx'
 import { Shown } from '../readings.tsx'
-import { dampingAt, type ReturnSetting, type Worked } from './return-asked.ts'
+import { dampingAt, type Worked } from './return-asked.ts'
+import type { KnownSetting } from './return-known.ts'
 import { dampingWorkings } from './return-workings.tsx'
 import { StrikeReading } from './strike-reading.tsx'
 
 const wanted = 3
 
-function Damping({ at, setting, found }: { at: ReleasedAt; setting: ReturnSetting; found: Worked<DampingFromReturn> }) {
+function Damping({ at, setting, found }: { at: ReleasedAt; setting: KnownSetting; found: Worked<DampingFromReturn> }) {
   if (!found.ok) return <p className="book">{say('return.refused', { because: found.because })}</p>
   const { damping, below } = found.found
   const path = damping === null ? 'below' : 'damping'
@@ -42,7 +43,7 @@ function Spread({ at }: { at: ReleasedAt }) {
   )
 }
 
-export function ReturnSettings({ all, setting }: { all: readonly ReleasedAt[]; setting: ReturnSetting | null }) {
+export function ReturnSettings({ all, setting }: { all: readonly ReleasedAt[]; setting: KnownSetting | null }) {
   if (all.length === 0) return <p className="book">{say('return.none')}</p>
   return (
     <ol className="return-settings">

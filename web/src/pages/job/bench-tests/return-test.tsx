@@ -1,14 +1,6 @@
 /** The return timed: how, by which clicks, what damping that is, and the clicks for the rider. */
 import type { ClickSetting } from '@legwork/engine'
-import {
-  judgeMeasured,
-  type MeasuredEntry,
-  pressesIn,
-  type ReleasedAt,
-  releasesIn,
-  returnMarks,
-  say,
-} from '@legwork/trade'
+import { judgeMeasured, type MeasuredEntry, type ReleasedAt, releasesIn, returnMarks, say } from '@legwork/trade'
 import { useState } from 'react'
 import { QuantityInput } from '../../../figures/quantity-input.tsx'
 import { WorkedOut } from '../../../figures/workings.tsx'
@@ -19,9 +11,9 @@ import { SideHead, ValueRow } from '../../../ui/ledger.tsx'
 import { useJobView, useWriting } from '../job-view.tsx'
 import { Shown, useShownText } from '../readings.tsx'
 import { Refused } from '../refused.tsx'
-import { pressedSpring, truePressure } from './press-asked.ts'
-import { clicksFor, dampingAt, type ReturnSetting, usualFriction, wantedDamping, wantedRatio } from './return-asked.ts'
+import { clicksFor, dampingAt, wantedDamping } from './return-asked.ts'
 import { ReturnForm } from './return-form.tsx'
+import { type KnownSetting, returnSetting, riderOf } from './return-known.ts'
 import { ReturnSettings } from './return-settings.tsx'
 import { clicksWorkings } from './return-workings.tsx'
 import './press.css'
@@ -36,6 +28,7 @@ function useMoving(phase: Phase) {
   const { write, refusal } = useWriting()
   const weighed = state.measured.findLast((one) => one.what === 'moving-weight')
   return {
+    weighed: weighed ?? null,
     mass: weighed ? weighed.reading.value / gravity : null,
     refusal,
     keep: (mass: number) =>
@@ -48,7 +41,7 @@ function useMoving(phase: Phase) {
   }
 }
 
-function Moving({ mass, keep, refusal }: ReturnType<typeof useMoving>) {
+function Moving({ mass, keep, refusal }: Omit<ReturnType<typeof useMoving>, 'weighed'>) {
   const [value, setValue] = useState<number | null>(mass)
   return (
     <>
@@ -77,26 +70,13 @@ function Moving({ mass, keep, refusal }: ReturnType<typeof useMoving>) {
   )
 }
 
-/** Spring, pressure, mass and friction that the times are read with; null while one of them is not known. */
-function useSetting(phase: Phase, mass: number | null): ReturnSetting | null {
+function useSetting(phase: Phase, { mass, weighed }: ReturnType<typeof useMoving>): KnownSetting | null {
   const { state, sheet, instruments } = useJobView()
-  const spring = pressedSpring(sheet, state, phase)
-  const press = pressesIn(state.measured, phase).at(-1)
-  const filled = press ? truePressure(press.filling, instruments) : null
-  const known =
-    phase === 'done' ? (state.basis.filledTo ?? filled) : (filled ?? state.snapshot.pressure?.reading?.value ?? null)
-  const friction = state.measured.findLast((one) => one.what === 'friction' && one.phase === phase)
-  if (!spring || mass === null || (spring.kind === 'air' && known === null)) return null
-  return {
-    spring,
-    pressure: spring.kind === 'coil' ? null : known,
-    mass,
-    friction: friction?.reading.value ?? usualFriction,
-  }
+  return returnSetting({ state, sheet, instruments, phase }, weighed, mass)
 }
 
 /** The clicks whose damping suits this rider, where two settings or more were timed. */
-function ForRider({ all, setting }: { all: readonly ReleasedAt[]; setting: ReturnSetting }) {
+function ForRider({ all, setting }: { all: readonly ReleasedAt[]; setting: KnownSetting }) {
   const { state, bike, sheet } = useJobView()
   const settings = all.flatMap((at): ClickSetting[] => {
     const found = dampingAt(at, setting)
@@ -104,22 +84,23 @@ function ForRider({ all, setting }: { all: readonly ReleasedAt[]; setting: Retur
       ? [{ clicks: at.clicks, damping: found.found.damping }]
       : []
   })
-  const fork = sheet?.kind.startsWith('fork-') ?? true
-  const factor = fork ? Math.sin(((bike?.headAngle ?? 65) * Math.PI) / 180) : bike?.leverage
-  if (settings.length < 2 || !state.setUp || !factor) return null
-  const ratio = fork ? wantedRatio.fork : wantedRatio.shock
+  const rider = state.setUp && riderOf(sheet, bike, state.setUp.load)
+  if (settings.length < 2 || !state.setUp || !rider) return null
   const pressure = setting.spring.kind === 'coil' ? null : state.setUp.pressure
-  const wanted = wantedDamping(setting.spring, { pressure, load: state.setUp.load, factor, ratio })
+  const wanted = wantedDamping(setting.spring, { pressure, ...rider })
   if (!wanted.ok) return null
   const found = clicksFor(settings, wanted.found)
   if (!found.ok) return <p className="book">{say('return.for-rider.refused', { because: found.because })}</p>
   const { clicks, band } = found.found
+  const usualAngle =
+    'headAngle' in rider && rider.headAngle.source.kind === 'common-practice' ? rider.headAngle.value : null
   return (
     <ValueRow
       name={<b>{say('return.for-rider')}</b>}
       note={
         <>
-          {say('return.for-rider.note', { ratio })};{' '}
+          {say('return.for-rider.note', { ratio: rider.ratio })};{' '}
+          {usualAngle !== null && `${say('return.for-rider.angle', { angle: usualAngle })}; `}
           {band
             ? say('doubt.band', { low: Math.max(0, band[0]).toFixed(1), high: band[1].toFixed(1) })
             : say('return.for-rider.two')}
@@ -132,7 +113,7 @@ function ForRider({ all, setting }: { all: readonly ReleasedAt[]; setting: Retur
         digits={1}
         of={say('keep.clicks')}
         size="row"
-        workings={() => clicksWorkings(settings, wanted.found)}
+        workings={() => clicksWorkings(settings, wanted.found, rider, pressure)}
       />
     </ValueRow>
   )
@@ -162,7 +143,7 @@ export function ReturnTest({ phase }: { phase: Phase }) {
   const { write, refusal } = useWriting()
   const text = useShownText()
   const moving = useMoving(phase)
-  const setting = useSetting(phase, moving.mass)
+  const setting = useSetting(phase, moving)
   if (!sheet) return <p>{say('bench-test.no-spring')}</p>
   const marks = returnMarks(sheet.kind, sheet.stroke.value)
   const all = releasesIn(state.measured, phase)
@@ -202,6 +183,9 @@ export function ReturnTest({ phase }: { phase: Phase }) {
         </div>
         <SideHead place="above" title={say('return.settings')} note={setting ? null : say('return.needs-mass')}>
           <ReturnSettings all={all} setting={setting} />
+          {setting?.from.friction.kind === 'common-practice' && all.length > 0 && (
+            <p className="book">{say('return.friction-usual', { friction: text(setting.friction, 'N') })}</p>
+          )}
           <ClosedOverOpen all={all} />
           {setting && <ForRider all={all} setting={setting} />}
           {atCard &&
