@@ -1,3 +1,4 @@
+import { Refusal } from '@legwork/engine'
 import { demoDimensions, demoRiders, demoSheet, demoUnits } from '@legwork/trade'
 import { describe, expect, it } from 'vitest'
 import {
@@ -9,6 +10,7 @@ import {
   pumpShows,
   type StartInputs,
   startPressure,
+  workedOut,
 } from './start-pressure.ts'
 
 const psi = 6894.757293168
@@ -44,6 +46,13 @@ describe('start pressure', () => {
     expect(band[1]).toBeGreaterThan(pressure)
     expect(doubtOf[0]?.input).toBe('share')
     expect(doubtOf.reduce((sum, part) => sum + part.share, 0)).toBeCloseTo(1, 12)
+  })
+
+  it('is worked out, or answered by why it can’t be', () => {
+    const inputs = inputsOf('U01')
+    expect(workedOut(inputs)).toEqual(startPressure(inputs))
+    expect(workedOut({ ...inputs, spacers: 30 })).toBeInstanceOf(Refusal)
+    expect(workedOut({ ...inputs, riderMass: 45, frontMass: 0, headAngle: 45, sag: 0.5 })).toBeInstanceOf(Refusal)
   })
 
   // By hand: u² = (82·0.02)² + (0.42·1)², times g·sin 65° = 8.888 N/kg, times 1.645: 24.7 N.

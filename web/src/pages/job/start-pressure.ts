@@ -6,6 +6,7 @@ import {
   prepareSpring,
   pressureForSag,
   pumpReading,
+  Refusal,
   sideFriction,
 } from '@legwork/engine'
 import { type Instrument, type Sheet, springOf } from '@legwork/trade'
@@ -129,6 +130,16 @@ export function startPressure(inputs: StartInputs): StartPressure {
   const lowerForce =
     prepareSpring(spring, pressure, process).force(stroke) - prepareSpring(bare, pressure, process).force(stroke)
   return { pressure, band: [pressure - half, pressure + half], load, sideLoad, stroke, lowerForce, doubtOf }
+}
+
+/** What was worked out, or why it could not be: at a light pressure its doubt may reach below nothing. */
+export function workedOut(inputs: StartInputs): StartPressure | Refusal {
+  try {
+    return startPressure(inputs)
+  } catch (trouble) {
+    if (trouble instanceof Refusal) return trouble
+    throw trouble
+  }
 }
 
 /** Friction of the bushings under the side load, [low, high] [N]; null where the sheet gives no bushings. */

@@ -13,7 +13,7 @@ import { chapterHref } from '../job-address.ts'
 import { useJobView, useWriting } from '../job-view.tsx'
 import { useShownText } from '../readings.tsx'
 import { Refused } from '../refused.tsx'
-import { bushingFriction, loadDoubt, type StartInputs, type StartPressure, startPressure } from '../start-pressure.ts'
+import { bushingFriction, loadDoubt, type StartInputs, type StartPressure, workedOut } from '../start-pressure.ts'
 import { pressReadings, sagReadings } from './chart-readings.ts'
 import { standingThen } from './last-visit.ts'
 import { PressureStep, Spacers, StrokeStep, WhatIfBar } from './set-up-bar.tsx'
@@ -75,20 +75,8 @@ function StartWith({ inputs, worked, chosen }: { inputs: StartInputs; worked: St
   )
 }
 
-/** What was worked out, or why it could not be. */
-function useStart(inputs: StartInputs): StartPressure | Refusal {
-  return useMemo(() => {
-    try {
-      return startPressure(inputs)
-    } catch (trouble) {
-      if (trouble instanceof Refusal) return trouble
-      throw trouble
-    }
-  }, [inputs])
-}
-
 export function Start(props: StartProps) {
-  const worked = useStart(props.inputs)
+  const worked = useMemo(() => workedOut(props.inputs), [props.inputs])
   if (worked instanceof Refusal)
     return (
       <>

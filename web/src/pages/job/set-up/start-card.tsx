@@ -1,5 +1,5 @@
 /** The unit came alone: no rider to work it out for, so a pressure for each mass. */
-import { standardAir } from '@legwork/engine'
+import { Refusal, standardAir } from '@legwork/engine'
 import { type CardRow, cardRows, middleShare, type Sheet, say, targetSag, usualBike } from '@legwork/trade'
 import { useMemo, useState } from 'react'
 import { QuantityInput } from '../../../figures/quantity-input.tsx'
@@ -11,7 +11,7 @@ import { ByWhom } from '../by-whom.tsx'
 import { useJobView, useWriting } from '../job-view.tsx'
 import { useShownText } from '../readings.tsx'
 import { Refused } from '../refused.tsx'
-import { type StartInputs, startPressure } from '../start-pressure.ts'
+import { type StartInputs, workedOut } from '../start-pressure.ts'
 import { cardBikeJudges, heldBike } from './card-bike.ts'
 import { loadWorkings, pressureWorkings } from './set-up-workings.tsx'
 import { bench } from './what-if.ts'
@@ -104,6 +104,7 @@ export function StartCard({ sheet }: { sheet: Sheet }) {
   const [headAngle, setHeadAngle] = useState<number | null>(usualBike.headAngle)
   const [frontMass, setFrontMass] = useState<number | null>(usualBike.frontMass)
   const [sag, setSag] = useState<number | null>(0.2)
+  const [trouble, setTrouble] = useState<string | null>(null)
   const frontShare = middleShare('standing')
   const base = useMemo((): Omit<StartInputs, 'riderMass'> | null => {
     const bike = heldBike({ headAngle, frontMass, sag })
@@ -112,7 +113,10 @@ export function StartCard({ sheet }: { sheet: Sheet }) {
   const percent = (share: number) => Math.round(share * 100)
   const fill = (inputs: StartInputs, pressure: number) => {
     const { riderMass, frontShare: share, sag: wantedSag, ambient, spacers } = inputs
-    const { band, load } = startPressure(inputs)
+    const worked = workedOut(inputs)
+    setTrouble(worked instanceof Refusal ? worked.message : null)
+    if (worked instanceof Refusal) return
+    const { band, load } = worked
     void write('set-up-worked-out', {
       pressure,
       band,
@@ -161,6 +165,11 @@ export function StartCard({ sheet }: { sheet: Sheet }) {
       </div>
       <p className="book">{say('set-up.card.assumes')}</p>
       {base ? <Rows base={base} onFill={fill} /> : <p className="book">{say('set-up.card.waits')}</p>}
+      {trouble !== null && (
+        <p className="refusal" role="alert" translate="no">
+          {trouble}
+        </p>
+      )}
       <Refused refusal={refusal} />
       {state.setUp && (
         <p className="written">
