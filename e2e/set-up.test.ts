@@ -114,6 +114,33 @@ describe('Set up', () => {
     }
   })
 
+  it('taking a pressure keeps typed clicks, and goes before what was typed over it each time', async () => {
+    const { page } = bench
+    await open()
+    const form = page.locator('.setting-form')
+    const clicks = form.getByRole('textbox', { name: 'Rebound' })
+    const pressure = form.getByRole('textbox', { name: 'Pressure' })
+    const use = page.locator('.measured-sag').getByRole('button', { name: /^Use/ })
+    await clicks.fill('3')
+    await use.click()
+    const taken = await pressure.inputValue()
+    await pressure.fill('70')
+    await use.click()
+    expect(await pressure.inputValue()).toBe(taken)
+    expect(await clicks.inputValue()).toBe('3')
+  })
+
+  it('a what-if that the fork has no room for is answered, over the curve as it is', async () => {
+    const { page } = bench
+    await open()
+    await page.getByRole('button', { name: 'What if' }).click()
+    const refused = page.locator('.what-if .refusal')
+    for (let press = 0; press < 15 && (await refused.count()) === 0; press++)
+      await page.getByRole('button', { name: 'spacers: more' }).click()
+    expect(await refused.innerText()).toContain('must be shorter than the positive chamber')
+    expect(await grip().count()).toBe(1)
+  })
+
   it('gives clicks to start from, with the reason', async () => {
     const { page } = bench
     await open()
