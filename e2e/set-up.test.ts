@@ -150,6 +150,31 @@ describe('Set up', () => {
     await page.getByText(/In this order: pressure, rebound, spacers/).waitFor()
   })
 
+  it('a start card waits at every keystroke that leaves its fields out of range', async () => {
+    const { page } = bench
+    await page.goto(bench.address)
+    await page.getByRole('link', { name: /Take in a unit/ }).click()
+    await page.getByLabel('Find it by label, unit or rider').fill('U06')
+    await page.getByRole('button', { name: 'Take in U06' }).click()
+    await page.getByText('No rider named').click()
+    await page.getByText('alone, off the bike').click()
+    await page.getByRole('button', { name: 'Open the job' }).click()
+    await page.getByRole('heading', { name: 'As it came in' }).waitFor()
+    await chapterLink(page, 'Set up').click()
+    const angle = page.getByRole('textbox', { name: 'Head angle' })
+    const rows = page.locator('.card-table tbody tr')
+    await rows.first().waitFor()
+    await angle.fill('65')
+    const seen: number[] = []
+    for (const key of ['End', 'Backspace', '6', 'Backspace', 'Backspace', '6', '4']) {
+      await page.keyboard.press(key)
+      seen.push(await rows.count())
+    }
+    expect(seen).toEqual([16, 0, 16, 0, 0, 0, 16])
+    await page.getByRole('textbox', { name: 'sprung part of the bike' }).fill('55')
+    expect(await rows.count()).toBe(0)
+  })
+
   // The demo's own: 180 psi, and a coil of 59.6 N/mm that rests at 19.5 mm.
   it.each([
     ['U10', /pressure for 28 %\s*180\s*psi/],
