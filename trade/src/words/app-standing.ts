@@ -6,6 +6,7 @@ export const appStandingWords = {
   'standing.go-on': 'Go on with it',
   'standing.aside': 'Put it aside',
   'standing.aside.for': 'It waits for',
+  'standing.aside.for.missing': 'Nothing is chosen yet. Choose what it waits for, then put it aside.',
   'standing.for.answer': 'an answer',
   'standing.for.part': 'a part',
   'standing.for.specialist': 'the specialist',

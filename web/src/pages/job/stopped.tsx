@@ -1,26 +1,26 @@
 /** What stops a job: a gate, a person's word, or an entry that does not fit and waits for a decision. */
 import { type ChassisPart, chassisParts, say, sayMessage } from '@legwork/trade'
-import { useState } from 'react'
 import { clock } from '../../figures/moment.ts'
 import { SafetySign } from '../../marks/safety-sign.tsx'
 import { useStation, useStationStatus } from '../../offline/hooks.tsx'
 import { Button, LinkButton } from '../../ui/button.tsx'
 import { TextField } from '../../ui/field.tsx'
+import { useNeededText } from '../../ui/use-needed-text.ts'
 import { mayDecide, useJobView, useNameOf, useWriting } from './job-view.tsx'
 import { Refused } from './refused.tsx'
 
 function Decide({ entry, name }: { entry: string; name: string }) {
   const { keepText, hands } = useJobView()
   const { write, refusal } = useWriting()
-  const [why, setWhy] = useState('')
+  const why = useNeededText(say('book.why.missing'))
   if (!mayDecide(hands)) return <p className="book">{say('stop.only-decides', { name: hands.name })}</p>
   const rule = async (ruling: 'stands' | 'struck') => {
-    if (why.trim() === '') return
-    await write('ruled', { entry, ruling, reason: await keepText(why.trim()) })
+    const reason = why.take()
+    if (reason !== null) await write('ruled', { entry, ruling, reason: await keepText(reason) })
   }
   return (
     <div className="decide">
-      <TextField label={`${say('stop.why')}: ${name}`} value={why} onChange={setWhy} />
+      <TextField label={`${say('stop.why')}: ${name}`} {...why.field} />
       <div className="acts">
         <Button kind="second" onPress={() => void rule('stands')}>
           {say('stop.stands')}
@@ -37,16 +37,17 @@ function Decide({ entry, name }: { entry: string; name: string }) {
 function Lift() {
   const { keepText, hands } = useJobView()
   const { write, refusal } = useWriting()
-  const [why, setWhy] = useState('')
+  const why = useNeededText(say('book.why.missing'))
   if (!mayDecide(hands)) return null
   return (
     <form
       onSubmit={async (event) => {
         event.preventDefault()
-        if (why.trim()) await write('stop-lifted', { why: await keepText(why.trim()) })
+        const reason = why.take()
+        if (reason !== null) await write('stop-lifted', { why: await keepText(reason) })
       }}
     >
-      <TextField label={say('stop.why')} hint={say('stop.lift.note')} value={why} onChange={setWhy} />
+      <TextField label={say('stop.why')} hint={say('stop.lift.note')} {...why.field} />
       <Button kind="second" type="submit">
         {say('stop.lift')}
       </Button>

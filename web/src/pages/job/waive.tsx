@@ -3,6 +3,7 @@ import { type GateId, isWaivable, isWordKey, say, sayMessage } from '@legwork/tr
 import { useState } from 'react'
 import { Button } from '../../ui/button.tsx'
 import { TextField } from '../../ui/field.tsx'
+import { useNeededText } from '../../ui/use-needed-text.ts'
 import { mayDecide, useJobView, useWriting } from './job-view.tsx'
 import { WhyRefused } from './why-refused.tsx'
 
@@ -10,7 +11,7 @@ export function Waive({ gate }: { gate: GateId }) {
   const { keepText, hands, state } = useJobView()
   const { write, refusal } = useWriting()
   const [asks, setAsks] = useState(false)
-  const [why, setWhy] = useState('')
+  const why = useNeededText(say('work.waive.reason.missing'))
   const title = `gate.${gate}`
   const passed = state.waivers.some((one) => one.gate === gate)
   if (!isWaivable(gate) || !mayDecide(hands) || passed || state.stopped) return null
@@ -26,11 +27,11 @@ export function Waive({ gate }: { gate: GateId }) {
         className="keep-line"
         onSubmit={async (event) => {
           event.preventDefault()
-          if (why.trim() === '') return
-          await write('gate-waived', { gate, reason: await keepText(why.trim()) })
+          const reason = why.take()
+          if (reason !== null) await write('gate-waived', { gate, reason: await keepText(reason) })
         }}
       >
-        <TextField label={say('work.waive.reason')} value={why} onChange={setWhy} />
+        <TextField label={say('work.waive.reason')} {...why.field} />
         <Button kind="second" type="submit">
           {say('work.waive.act', { gate: isWordKey(title) ? sayMessage({ key: title, params: {} }) : gate })}
         </Button>

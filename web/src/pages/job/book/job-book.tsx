@@ -8,6 +8,7 @@ import { PhotoTaking, photosInHand } from '../../../photos/photo-taking.tsx'
 import { Button } from '../../../ui/button.tsx'
 import { TextField } from '../../../ui/field.tsx'
 import { Row, SideHead } from '../../../ui/ledger.tsx'
+import { useNeededText } from '../../../ui/use-needed-text.ts'
 import { useJobView, useNameOf, useWriting } from '../job-view.tsx'
 import { Refused } from '../refused.tsx'
 import { useEntrySays } from './entry-says.ts'
@@ -17,7 +18,7 @@ function Strike({ entry, says }: { entry: AnyEntry; says: string }) {
   const { keepText } = useJobView()
   const { write, refusal } = useWriting()
   const [open, setOpen] = useState(false)
-  const [reason, setReason] = useState('')
+  const reason = useNeededText(say('book.why.missing'))
   if (!open)
     return (
       <Button kind="second" size="row" name={say('book.strike.entry', { entry: says })} onPress={() => setOpen(true)}>
@@ -28,10 +29,11 @@ function Strike({ entry, says }: { entry: AnyEntry; says: string }) {
     <form
       onSubmit={async (event) => {
         event.preventDefault()
-        if (reason.trim()) await write('struck', { entry: entry.id, reason: await keepText(reason.trim()) })
+        const given = reason.take()
+        if (given !== null) await write('struck', { entry: entry.id, reason: await keepText(given) })
       }}
     >
-      <TextField label={say('book.strike.reason')} value={reason} onChange={setReason} />
+      <TextField label={say('book.strike.reason')} {...reason.field} />
       <Button kind="second" size="row" type="submit">
         {say('book.strike.act')}
       </Button>
@@ -44,12 +46,13 @@ function Note() {
   const { keepText, stream } = useJobView()
   const { write, refusal } = useWriting()
   const station = useStation()
-  const [note, setNote] = useState('')
+  const note = useNeededText(say('book.note.missing'))
   const photos = photosInHand(station, stream, 'noted')
   const [open, setOpen] = useState(photos.length > 0)
   const put = async () => {
-    if (note.trim() && (await write('noted', { text: await keepText(note.trim()), photos }))) {
-      setNote('')
+    const words = note.take()
+    if (words !== null && (await write('noted', { text: await keepText(words), photos }))) {
+      note.clear()
       setOpen(false)
     }
   }
@@ -62,7 +65,7 @@ function Note() {
       }}
     >
       <div className="keep-line">
-        <TextField label={say('book.note.text')} value={note} onChange={setNote} />
+        <TextField label={say('book.note.text')} {...note.field} />
         <Button kind="second" onPress={() => setOpen(!open)}>
           {say('book.note.photo')}
         </Button>

@@ -7,6 +7,7 @@ import { Button } from '../../../ui/button.tsx'
 import { Choice } from '../../../ui/choice.tsx'
 import { TextField } from '../../../ui/field.tsx'
 import { SideHead } from '../../../ui/ledger.tsx'
+import { useNeededText } from '../../../ui/use-needed-text.ts'
 import { useJobView, useWriting } from '../job-view.tsx'
 import { Refused } from '../refused.tsx'
 
@@ -21,7 +22,9 @@ function PutAside({ onDone }: { onDone: () => void }) {
   const [waitsFor, setWaitsFor] = useState<Aside | null>(null)
   const [what, setWhat] = useState('')
   const [until, setUntil] = useState('')
+  const [tried, setTried] = useState(false)
   const put = async () => {
+    setTried(true)
     if (!waitsFor) return
     const why = what.trim() === '' ? null : await keepText(what.trim())
     // A day is meant, not an hour: its noon is that day wherever the book is read.
@@ -46,6 +49,7 @@ function PutAside({ onDone }: { onDone: () => void }) {
         value={waitsFor}
         onChange={setWaitsFor}
       />
+      <div role="alert">{tried && !waitsFor && <p className="refusal">{say('standing.aside.for.missing')}</p>}</div>
       <div className="keep-line">
         <TextField label={say('standing.aside.what')} value={what} onChange={setWhat} />
         <TextField label={say('standing.aside.until')} type="date" value={until} onChange={setUntil} />
@@ -61,10 +65,11 @@ function PutAside({ onDone }: { onDone: () => void }) {
 function WithReason({ word, onDone }: { word: 'stop' | 'call-off'; onDone: () => void }) {
   const { keepText } = useJobView()
   const { write, refusal } = useWriting()
-  const [reason, setReason] = useState('')
+  const reason = useNeededText(say('book.why.missing'))
   const put = async () => {
-    if (reason.trim() === '') return
-    const why = await keepText(reason.trim())
+    const given = reason.take()
+    if (given === null) return
+    const why = await keepText(given)
     if (await (word === 'stop' ? write('stopped', { gate: null, why }) : write('called-off', { why }))) onDone()
   }
   return (
@@ -75,12 +80,7 @@ function WithReason({ word, onDone }: { word: 'stop' | 'call-off'; onDone: () =>
       }}
     >
       <div className="keep-line">
-        <TextField
-          label={say('standing.why')}
-          hint={say(`standing.${word}.note`)}
-          value={reason}
-          onChange={setReason}
-        />
+        <TextField label={say('standing.why')} hint={say(`standing.${word}.note`)} {...reason.field} />
         <Button kind="second" type="submit">
           {say(`standing.${word}`)}
         </Button>

@@ -6,6 +6,7 @@ import { BottomLine } from '../../../ui/bottom-line.tsx'
 import { Button } from '../../../ui/button.tsx'
 import { TextField } from '../../../ui/field.tsx'
 import { SideHead } from '../../../ui/ledger.tsx'
+import { useNeededText } from '../../../ui/use-needed-text.ts'
 import { useJobView, useWriting } from '../job-view.tsx'
 import { Refused } from '../refused.tsx'
 
@@ -15,7 +16,7 @@ const receivedForm = 'received-by'
 export function Received() {
   const { state, home, keepText, text } = useJobView()
   const { write, refusal } = useWriting()
-  const [name, setName] = useState('')
+  const name = useNeededText(say('hand.received-by.missing'))
   const [initials, setInitials] = useState('')
   const { handedOver } = state
   if (handedOver)
@@ -26,8 +27,9 @@ export function Received() {
     )
   if (home) return null
   const give = async () => {
-    if (name.trim() === '') return
-    const receivedBy = await keepText(name.trim())
+    const given = name.take()
+    if (given === null) return
+    const receivedBy = await keepText(given)
     await write('handed-over', { receivedBy, initials: initials.trim() ? await keepText(initials.trim()) : null })
   }
   return (
@@ -41,10 +43,12 @@ export function Received() {
         className="keep-line"
         onSubmit={(event) => {
           event.preventDefault()
+          // The act stands on the bottom line: the field that it waits for may be out of sight.
+          if (name.field.value.trim() === '') event.currentTarget.querySelector('input')?.focus()
           void give()
         }}
       >
-        <TextField label={say('hand.received-by.name')} value={name} onChange={setName} />
+        <TextField label={say('hand.received-by.name')} {...name.field} />
         <TextField label={say('hand.received-by.initials')} value={initials} onChange={setInitials} />
       </form>
       <Refused refusal={refusal} />
