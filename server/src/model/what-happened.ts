@@ -43,6 +43,8 @@ interface Told {
   hands: Id | null
   releasedAt: number | null
   filledAt: number | null
+  /** What air last went in to [Pa gauge], by a step or by a setting that differs. */
+  filledTo: number | null
   leakFrom: number | null
   soakFrom: number | null
   targetPressure: number | null
@@ -133,9 +135,9 @@ function happeningOf(entry: AnyEntry, told: Told, sheet: Sheet, trueMinute: numb
 function airChanged(told: Told, entry: AnyEntry): boolean {
   return (
     entry.kind === 'setting-written' &&
-    told.targetPressure !== null &&
+    told.filledTo !== null &&
     told.world.stage > 0 &&
-    Math.abs(told.targetPressure - entry.body.pressure) > 0.5 * psi
+    Math.abs(told.filledTo - entry.body.pressure) > 0.5 * psi
   )
 }
 
@@ -145,13 +147,17 @@ function tell(told: Told, entry: AnyEntry, event: Happening, trueMinute: number)
   if (airChanged(told, entry) && entry.kind === 'setting-written') {
     told.world = { ...told.world, leak: 'none' }
     told.filledAt = trueMinute
+    told.filledTo = entry.body.pressure
   }
   if (event.is === 'leak-begun') told.leakFrom = trueMinute
   if (event.is !== 'step') return
   if (event.id === 'seals-out') told.soakFrom = trueMinute
   if (event.id === 'air-out') told.releasedAt = trueMinute
   if (event.id === 'outside-off') told.back.clear()
-  if (event.step.fills) told.filledAt = trueMinute
+  if (event.step.fills && entry.kind === 'step-done') {
+    told.filledAt = trueMinute
+    told.filledTo = entry.body.reading?.value ?? told.targetPressure
+  }
 }
 
 /** Other hands: nobody vouches for the pressure any more. */
@@ -186,6 +192,7 @@ export function breachesIn(
     hands: null,
     releasedAt: null,
     filledAt: null,
+    filledTo: null,
     leakFrom: null,
     soakFrom: null,
     targetPressure: null,
