@@ -17,6 +17,7 @@ const empty: HandOverPage = {
   serial: null,
   asked: null,
   settings: [],
+  coil: false,
   drawing: null,
   found: [],
   limits: null,
