@@ -87,6 +87,8 @@ export function applyEntry(progress: Progress, entry: AnyEntry): void {
       break
     case 'snapshot-kept': {
       const { item, reading, photos, notKnownBecause } = entry.body
+      // What was read stays read, whoever says later that it is not known; a wrong reading is struck.
+      if (notKnownBecause !== null && progress.facts[`snapshot.${item}`] === 'kept') break
       progress.snapshot[item] = { ...made, reading, photos, notKnownBecause }
       set(progress, { [`snapshot.${item}`]: notKnownBecause === null ? 'kept' : 'not-known' })
       break

@@ -180,6 +180,15 @@ describe('maximum pressure (R27)', () => {
   })
 })
 
+describe('a pressure as it came in (R2)', () => {
+  it('was read, whoever says afterwards that it is not known, and is not read twice', () => {
+    const job = new WrittenJob().open().keepSnapshot()
+    job.put('snapshot-kept', { item: 'pressure', reading: null, photos: [], notKnownBecause: 'a'.repeat(64) })
+    expect(job.state.snapshot.pressure?.reading).not.toBeNull()
+    expect(kept(job, 'pressure', 80 * psi)).toMatchObject({ ok: false, gate: 'R2' })
+  })
+})
+
 describe('a press (R27)', () => {
   const press = (job: WrittenJob, filled: number) =>
     job.try('measured', {
