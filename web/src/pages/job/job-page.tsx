@@ -21,7 +21,7 @@ import { Stopped } from './stopped.tsx'
 import { TakeInChapter } from './take-in/take-in-chapter.tsx'
 import { holderOf, TakeOver } from './take-over.tsx'
 import { useVisitJobs } from './visit-jobs.tsx'
-import { Work } from './work/work.tsx'
+import { Work } from './work-chapter/work.tsx'
 import './job.css'
 
 const pages: Readonly<Record<Chapter, () => React.ReactNode>> = {
